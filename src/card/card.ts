@@ -1,0 +1,63 @@
+import type { Length, Size, Unit } from '../length/length.ts'
+import type { Names } from './names.ts'
+import type { Side, Stock, Structure } from './structure.ts'
+
+/** Distance of a layer's edges from the edges of what it sits on, seen with that face towards you. */
+export interface Border {
+  readonly left: Length
+  readonly right: Length
+  readonly top: Length
+  readonly bottom: Length
+}
+
+/** A layer as checked: one piece for each panel it is on. */
+export interface Layer {
+  readonly name: string
+  /** Names of the plates it sits on. */
+  readonly on: readonly string[]
+  /** Which side of them. */
+  readonly side: Side
+  readonly border: Border
+  /** Names of its own plates, in the order of `on`. */
+  readonly plates: readonly string[]
+}
+
+/** Letters spaced out evenly along a piece. Marks are the left edges, from the left end of the strip. */
+export interface Lettering {
+  readonly name: string
+  readonly on: string
+  readonly letters: readonly string[]
+  readonly widths: readonly Length[]
+  readonly gap: Length
+  readonly marks: readonly Length[]
+}
+
+/** An envelope folded from one sheet. */
+export interface Envelope {
+  readonly make: 'diagonal' | 'side seam'
+  readonly stock: Stock
+  readonly sheet: Size
+  /** Where the first score meets the edge, from the corner. */
+  readonly score: Length
+  readonly inside: Size
+  /** The folds of a side seam envelope, from the sheet's left and lower edge; empty for a diagonal one. */
+  readonly scores: readonly { readonly at: Length; readonly along: 'width' | 'height' }[]
+}
+
+/** A card block without unknowns. */
+export interface Card {
+  /** `card` unless the block has a name of its own. */
+  readonly name: string
+  /** Name of the fold style. */
+  readonly fold: string
+  /** The size it must have when shut. */
+  readonly closed: Size
+  readonly unit: Unit
+  readonly grid: Length
+  readonly structure: Structure
+  readonly layers: readonly Layer[]
+  readonly lettering: readonly Lettering[]
+  readonly envelope?: Envelope
+  /** Everything a measure in braces can ask for. */
+  readonly names: Names
+}

@@ -1,0 +1,138 @@
+import { isAlias, isMap, isScalar, isSeq, LineCounter, type Node, parseDocument, Scalar } from 'yaml'
+import type { Finding, Place } from '../length/finding.ts'
+
+/** A YAML text inside a file: a fenced block, the front matter, or a file of its own. */
+export interface YamlBlock {
+  /** The word behind `card` in the fence, or `card`. */
+  readonly name: string
+  readonly text: string
+  /** Where the first character of `text` stands in the file; its lines are not indented any further. */
+  readonly place: Required<Pick<Place, 'line' | 'column' | 'offset'>>
+}
+
+/** What stands in a YAML text, with its places. Scalars stay text: a length, a name and a count are told apart later. */
+export type Entry = { readonly place: Place } & (
+  | {
+      readonly kind: 'text'
+      readonly text: string /** Offset of `text` in the file, if it stands there as it is. */
+      readonly plain: boolean
+    }
+  | { readonly kind: 'list'; readonly items: readonly Entry[] }
+  | { readonly kind: 'map'; readonly fields: Fields }
+  | { readonly kind: 'empty' }
+)
+
+export interface Field {
+  readonly key: string
+  readonly keyPlace: Place
+  readonly value: Entry
+}
+export type Fields = ReadonlyMap<string, Field>
+
+/** Anchors and aliases may not blow a small file up. */
+const mostAliases = 20
+/** A file nested deeper than this is refused rather than followed. */
+const deepest = 20
+
+/**
+ * Reads YAML 1.2 with positions. Whatever can be read is given even when findings say that something cannot.
+ *
+ * @returns the top mapping (empty when there is none), and findings with places in the file.
+ */
+export function readYaml(block: Pick<YamlBlock, 'text' | 'place'>): {
+  top: Field & { value: Entry & { kind: 'map' } }
+  findings: Finding[]
+} {
+  const findings: Finding[] = []
+  const lines = new LineCounter()
+  const document = parseDocument(block.text, {
+    lineCounter: lines,
+    version: '1.2',
+    schema: 'failsafe',
+    merge: false,
+  })
+  const placeOf = (start: number, end: number): Place => {
+    const { line, col } = lines.linePos(start)
+    return {
+      line: block.place.line + line - 1,
+      column: line === 1 ? block.place.column + col - 1 : col,
+      offset: block.place.offset + start,
+      end: block.place.offset + end,
+    }
+  }
+  for (const error of document.errors) {
+    const [start, end] = error.pos
+    findings.push({
+      rule: 'yaml',
+      severity: 'error',
+      message: `This is not well-formed YAML: ${sentence(error.message)}`,
+      suggestion: cure(error.code),
+      place: placeOf(start, end),
+    })
+  }
+  let aliases = 0
+  const read = (node: Node | null | undefined, depth: number, fallback: Place): Entry => {
+    const place = node?.range ? placeOf(node.range[0], node.range[1]) : fallback
+    if (depth > deepest) {
+      findings.push({
+        rule: 'yaml',
+        severity: 'error',
+        message: 'This is nested too deeply',
+        suggestion: 'Take a level out',
+        place,
+      })
+      return { kind: 'empty', place }
+    }
+    if (isAlias(node)) {
+      if (++aliases <= mostAliases)
+        return { ...read(node.resolve(document) as Node | undefined, depth + 1, place), place }
+      findings.push({
+        rule: 'yaml',
+        severity: 'error',
+        message: 'Too many aliases',
+        suggestion: 'Write the value out',
+        place,
+      })
+      return { kind: 'empty', place }
+    }
+    if (isSeq(node))
+      return { kind: 'list', place, items: node.items.map((item) => read(item as Node, depth + 1, place)) }
+    if (isMap(node)) {
+      const fields = new Map<string, Field>()
+      for (const pair of node.items) {
+        const keyNode = pair.key as Node
+        const key = isScalar(keyNode) ? String(keyNode.value ?? '').trim() : ''
+        const keyPlace = keyNode?.range ? placeOf(keyNode.range[0], keyNode.range[1]) : place
+        fields.set(key, { key, keyPlace, value: read(pair.value as Node | null, depth + 1, keyPlace) })
+      }
+      return { kind: 'map', place, fields }
+    }
+    if (isScalar(node) && node.value !== null && node.value !== '')
+      return { kind: 'text', place, text: String(node.value), plain: node.type === Scalar.PLAIN }
+    return { kind: 'empty', place }
+  }
+  const start = placeOf(0, 0)
+  const entry = read(document.contents as Node | null, 0, start)
+  if (entry.kind !== 'map' && entry.kind !== 'empty')
+    findings.push({
+      rule: 'yaml',
+      severity: 'error',
+      message: 'Expected keys and values here',
+      suggestion: 'Write one `key: value` a line',
+      place: entry.place,
+    })
+  const value =
+    entry.kind === 'map' ? entry : { kind: 'map' as const, place: start, fields: new Map<string, Field>() }
+  return { top: { key: '', keyPlace: start, value }, findings }
+}
+
+/** The library's message without its own position and drawing. */
+const sentence = (message: string): string =>
+  (message.split(' at line ')[0] ?? message).split('\n')[0] ?? message
+
+function cure(code: string): string {
+  if (code === 'DUPLICATE_KEY') return 'Give each key once'
+  if (code === 'TAB_AS_INDENT' || code === 'BAD_INDENT') return 'Indent with the same number of spaces'
+  if (code === 'MISSING_CHAR') return 'Close the bracket, brace or quotation mark that is open'
+  return 'Check the indentation, the colons and the brackets of this line and the one before'
+}

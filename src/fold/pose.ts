@@ -1,0 +1,60 @@
+import type { Finding } from '../length/finding.ts'
+import type { Length, Size } from '../length/length.ts'
+
+export type Vector = readonly [x: number, y: number, z: number]
+
+/**
+ * Where a plate is in space: a rigid motion from its piece's flat frame (x right, y up, z towards whoever looks at
+ * the face) into the frame of the view (x right, y up, z towards the viewer). In millimetres.
+ * A point (x, y) goes to `origin + x * right + y * up`; `normal = right × up` points away from the face.
+ */
+export interface Placement {
+  readonly origin: Vector
+  readonly right: Vector
+  readonly up: Vector
+  readonly normal: Vector
+}
+
+/** Where all plates of a card are at one moment. */
+export type Pose = ReadonlyMap<string, Placement>
+
+/** A plate in the shut card: exact, and flat. */
+export interface Laid {
+  readonly plate: string
+  /** Whether its face looks at the viewer. */
+  readonly faceUp: boolean
+  /** The rectangle it covers, from the lower left corner of the shut card. */
+  readonly left: Length
+  readonly bottom: Length
+  readonly size: Size
+}
+
+/** The card shut. */
+export interface Closed {
+  readonly size: Size
+  readonly plates: readonly Laid[]
+  /** Names of the plates from the one nearest to the viewer to the one on the table. */
+  readonly order: readonly string[]
+  readonly thickness: Length
+  readonly pose: Pose
+}
+
+/** The card standing. Height is measured upwards from the table, depth away from the viewer. */
+export interface Standing {
+  readonly width: number
+  readonly height: number
+  readonly depth: number
+  readonly pose: Pose
+}
+
+/** What folding a structure found out. */
+export interface Proof {
+  /** Missing when the card does not fold flat; then `findings` says why. */
+  readonly closed?: Closed
+  readonly standing?: Standing
+  /** 0 rigid, 1 moves as one, more is floppy: how many angles are free. */
+  readonly freedom: number
+  /** The pose part of the way from shut (0) to standing (1); undefined when it cannot be reached. */
+  readonly between: (share: number) => Pose | undefined
+  readonly findings: readonly Finding[]
+}

@@ -1,0 +1,89 @@
+import type { Root } from 'mdast'
+import type { Card } from '../card/card.ts'
+import type { YamlBlock } from '../card/yaml.ts'
+import type { Proof } from '../fold/pose.ts'
+import type { Finding, Place } from '../length/finding.ts'
+import type { Length, Size, Unit } from '../length/length.ts'
+
+/** The front matter of a lesson, checked. */
+export interface FrontMatter {
+  readonly title: string
+  readonly summary?: string
+  readonly level: 'beginner' | 'improver' | 'advanced'
+  readonly units: Unit
+  readonly grid?: Length
+  /** Other closed sizes the lesson is offered in, as written and as read. */
+  readonly sizes: readonly { readonly text: string; readonly size: Size }[]
+  /** BCP 47 language tag; `en` unless it says otherwise. */
+  readonly lang: string
+  readonly video?: string
+  readonly credits?: string
+}
+
+/** How much of something is wanted: so many, so long, one for so many people, or as the teacher put it. */
+export type Amount =
+  | { readonly kind: 'count'; readonly count: number }
+  | { readonly kind: 'length'; readonly length: Length }
+  | { readonly kind: 'per'; readonly count: number; readonly people: number }
+  | { readonly kind: 'text'; readonly text: string }
+
+export interface Supply {
+  readonly item: string
+  readonly amount: Amount
+  readonly place: Place
+}
+
+/** What the lesson needs besides the pieces of its cards. */
+export interface Supplies {
+  readonly each: readonly Supply[]
+  readonly shared: readonly Supply[]
+  readonly tutor: readonly Supply[]
+}
+
+/** One step: the item of an ordered list, numbered on through the lesson. */
+export interface Step {
+  readonly number: number
+  /** The heading above its list. */
+  readonly stage?: string
+  readonly minutes?: number
+  readonly place: Place
+}
+
+/** A lesson as read, before any card is built. */
+export interface Lesson {
+  readonly frontMatter: FrontMatter
+  /** The body, with the nodes of `nodes.ts` in place of directives and braces; positions are those of the file. */
+  readonly tree: Root
+  readonly cards: readonly YamlBlock[]
+  readonly supplies?: YamlBlock
+  readonly steps: readonly Step[]
+  readonly findings: readonly Finding[]
+}
+
+/** One card of a lesson with what folding it found out. */
+export interface ProvenCard {
+  readonly card: Card
+  readonly proof: Proof
+}
+
+/** What a lesson is evaluated with, besides what it says itself. */
+export interface Wishes {
+  readonly closed?: Size
+  readonly units?: Unit
+  readonly grid?: Length
+}
+
+/** A lesson with all names resolved and all measures filled in. */
+export interface FilledLesson {
+  readonly frontMatter: FrontMatter
+  /** The unit and ruler grid of this print. */
+  readonly unit: Unit
+  readonly grid: Length
+  /** As in `Lesson`, with every measure's `text` filled in. */
+  readonly tree: Root
+  readonly cards: readonly ProvenCard[]
+  readonly supplies: Supplies
+  readonly steps: readonly Step[]
+  /** All of them: of the reading, the cards, the folding and the measures, in the order of the file. */
+  readonly findings: readonly Finding[]
+}

@@ -1,0 +1,70 @@
+import type { BlockContent, Parent, PhrasingContent } from 'mdast'
+import type { Literal, Node } from 'unist'
+
+/** `{base.size}`: a measure. `text` is filled in once the cards are built. */
+export interface MeasureNode extends Literal {
+  type: 'measure'
+  /** The expression as written, without its braces. */
+  value: string
+  /** `5 7/8 in`; absent before filling, and when the measure has an error. */
+  text?: string
+}
+
+/** `:minutes[5]` */
+export interface MinutesNode extends Node {
+  type: 'minutes'
+  minutes: number
+}
+
+export type CalloutKind = 'tip' | 'caution' | 'ahead' | 'variation'
+
+/** `:::tip`, `:::caution`, `:::ahead`, `:::variation` */
+export interface CalloutNode extends Parent {
+  type: 'callout'
+  kind: CalloutKind
+  children: BlockContent[]
+}
+
+/** What a figure can show. */
+export const figureKinds = [
+  'flat',
+  'place',
+  'folding',
+  'closed',
+  'standing',
+  'edge',
+  'sheet',
+  'envelope',
+] as const
+export type FigureKind = (typeof figureKinds)[number]
+
+/** `::figure[caption]{show=flat of=base}` */
+export interface FigureNode extends Parent {
+  type: 'figure'
+  show: FigureKind
+  /** Name of a piece, layer or card; absent means the whole card. */
+  of?: string
+  /** The caption. */
+  children: PhrasingContent[]
+}
+
+declare module 'mdast' {
+  interface PhrasingContentMap {
+    measure: MeasureNode
+    minutes: MinutesNode
+  }
+  interface BlockContentMap {
+    callout: CalloutNode
+    figure: FigureNode
+  }
+  interface RootContentMap {
+    measure: MeasureNode
+    minutes: MinutesNode
+    callout: CalloutNode
+    figure: FigureNode
+  }
+  interface ListItemData {
+    /** Its number through the whole lesson, if it is a step. */
+    step?: number
+  }
+}
