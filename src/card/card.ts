@@ -1,3 +1,4 @@
+import type { Place } from '../length/finding.ts'
 import type { Length, Size, Unit } from '../length/length.ts'
 import type { Names } from './names.ts'
 import type { Side, Stock, Structure } from './structure.ts'
@@ -60,4 +61,6 @@ export interface Card {
   readonly envelope?: Envelope
   /** Everything a measure in braces can ask for. */
   readonly names: Names
+  /** Where in the file things are said: `closed`, `fold`, and each layer, span and so on by its name. */
+  readonly places: ReadonlyMap<string, Place>
 }

@@ -31,7 +31,7 @@ export interface Stock {
 }
 
 /** What a piece is for; figures and lists tell them apart by it. */
-export type PieceKind = 'base' | 'layer' | 'span' | 'loose' | 'envelope'
+export type PieceKind = 'base' | 'layer' | 'span' | 'loose'
 
 /** A piece cut from one sheet, lying flat. */
 export interface Piece {
@@ -91,7 +91,7 @@ export interface Display {
   /** The plate that stays put, and whether it lies on the table or stands on its lower edge, facing the viewer. */
   readonly plate: string
   readonly rests: 'flat' | 'upright'
-  /** Turn of the upright card about the vertical, in degrees, so that it is seen well. */
+  /** Turn of the upright card about the vertical, in degrees, counter-clockwise seen from above. */
   readonly turn: number
 }
 

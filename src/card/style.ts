@@ -1,4 +1,3 @@
-import type { Finding } from '../length/finding.ts'
 import type { Rounding } from '../length/grid.ts'
 import type { Length, Size } from '../length/length.ts'
 import type { Side, Stock, Structure } from './structure.ts'
@@ -19,6 +18,8 @@ export interface BuildInput<P extends string = string> {
   readonly lengths: Readonly<Record<P, Length>>
   readonly stock: Stock
   readonly grid: Length
+  /** A length as text in the unit of this print, for messages. */
+  readonly say: (x: Length) => string
 }
 
 /** The stretch that a span covers unless the card block says otherwise. */
@@ -26,6 +27,14 @@ export interface SpanPlace {
   readonly from: string
   readonly to: string
   readonly width: Length
+}
+
+/** Something that cannot be made of the lengths given, and what would cure it. */
+export interface Limit<P extends string = string> {
+  /** The parameter to blame: its place in the file is where the finding goes. */
+  readonly about: P | 'closed'
+  readonly message: string
+  readonly suggestion: string
 }
 
 /** What a fold style gives: the bare mechanism, before layers and spans are stuck on. */
@@ -41,8 +50,8 @@ export interface FoldStyle<P extends string = string> {
   readonly parameters: Readonly<Record<P, Parameter>>
   /** The panels that layers can sit on, and the side of each that shows and is taken unless a layer says otherwise. */
   readonly panels: Readonly<Record<string, Side>>
-  /** What cannot be made of these lengths, each with a cure; checked before building. */
-  limits(input: BuildInput<P>): readonly Omit<Finding, 'place'>[]
+  /** What cannot be made of these lengths; checked before building. */
+  limits(input: BuildInput<P>): readonly Limit<P>[]
   build(input: BuildInput<P>): Built
   /** The card block of a starter lesson, without the fence. */
   readonly starter: string

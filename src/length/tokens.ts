@@ -80,6 +80,11 @@ export function tokens(text: string): Token[] {
       push(1, { kind: 'sign', text: 'x' })
       continue
     }
+    // Right behind a name a dot asks for a part of it; elsewhere it may begin a number, such as `.5`.
+    if (text[at] === '.' && before?.kind === 'name' && before.end === at) {
+      push(1, { kind: 'sign', text: '.' })
+      continue
+    }
     const isPart = before?.kind === 'sign' && before.text === '.'
     const aNumber = isPart ? /\d+/y : number
     const digits = match(aNumber)

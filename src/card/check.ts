@@ -1,0 +1,166 @@
+import { type Finding, hasErrors, listOf, suggestWord } from '../length/finding.ts'
+import { onGrid } from '../length/grid.ts'
+import type { Length, Size, Unit } from '../length/length.ts'
+import { zero } from '../length/length.ts'
+import { assemble } from './assemble.ts'
+import { layBench } from './bench.ts'
+import type { Card } from './card.ts'
+import { envelopeCell } from './envelope.ts'
+import { foldStyles } from './fold-styles.ts'
+import { type FreeFold, freeFold, freeKeys } from './folds/free.ts'
+import { defineEnvelope, defineSize } from './measures.ts'
+import { mechanismCell } from './mechanism.ts'
+import { checkKeys, type Reading, report, unlessBroken } from './reading.ts'
+import { makeScope } from './scope.ts'
+import { checkSetbacks } from './setbacks.ts'
+import { sizeCell } from './sizes.ts'
+import { stockReader } from './stock.ts'
+import type { Structure } from './structure.ts'
+import { type Fields, readYaml, type YamlBlock } from './yaml.ts'
+
+/** What a card block is evaluated with. */
+export interface CardWishes {
+  readonly unit: Unit
+  readonly grid: Length
+  /** Another size than the block's own. */
+  readonly closed?: Size
+  /** Thickness of the shut card, from whoever can fold it; taken as nothing when absent or when it cannot fold. */
+  readonly thickness?: (structure: Structure) => Length | undefined
+}
+
+const blockKeys = [
+  'fold',
+  'closed',
+  'base',
+  'layers',
+  'spans',
+  'lettering',
+  'apertures',
+  'pieces',
+  'envelope',
+]
+
+/**
+ * Checks a card block into a card without unknowns.
+ *
+ * @returns the card unless there are errors, and all findings, with their places in the file.
+ */
+export function checkCard(block: YamlBlock, wishes: CardWishes): { card?: Card; findings: Finding[] } {
+  const { top, findings } = readYaml(block)
+  const fields = top.value.fields
+  const reading: Reading = {
+    scope: makeScope(),
+    findings,
+    unit: wishes.unit,
+    grid: wishes.grid,
+    places: new Map(),
+  }
+  for (const { key, keyPlace } of fields.values()) reading.places.set(key, keyPlace)
+  const fold = styleOf(reading, fields, block)
+  if (!fold) return { findings }
+  const { style } = fold
+  const own = style.name === 'free' ? freeKeys : Object.keys(style.parameters)
+  checkKeys(reading, fields, [...blockKeys, ...own], `a \`${style.name}\` card`)
+
+  const closed = closedCell(reading, fields, block, wishes.closed)
+  const stockOf = stockReader(reading, fields)
+  const built = mechanismCell(reading, fields, fold, closed, stockOf)
+  const bench = layBench(reading, fields, fold.style, built, stockOf)
+  const structure = reading.scope.cell('card', () => assemble(built(), bench))
+  const thickness = reading.scope.cell('card.thickness', () => wishes.thickness?.(structure()) ?? zero)
+  reading.scope.define('card.thickness', () => ({
+    kind: 'length',
+    value: onGrid(thickness(), wishes.grid, 'up'),
+  }))
+  const envelopeField = fields.get('envelope')
+  const envelope = envelopeField && envelopeCell(bench, envelopeField, closed, thickness)
+  if (envelope) defineEnvelope(reading.scope, envelope)
+
+  reading.scope.settle(({ rule, message, suggestion = 'Give it a plain length' }) =>
+    report(reading, rule, block.place, message, suggestion),
+  )
+  const card = unlessBroken((): Card => {
+    const layers = [...bench.layers.values()].flatMap((cell) => cell().layer ?? [])
+    return {
+      name: block.name,
+      fold: style.name,
+      closed: closed(),
+      unit: wishes.unit,
+      grid: wishes.grid,
+      structure: structure(),
+      layers,
+      lettering: [...bench.lettering.values()].map((cell) => cell()),
+      ...(envelope && { envelope: envelope() }),
+      names: reading.scope,
+      places: reading.places,
+    }
+  })
+  if (card) checkSetbacks(reading, card)
+  const all = distinct(findings)
+  return card && !hasErrors(all) ? { card, findings: all } : { findings: all }
+}
+
+function styleOf(reading: Reading, fields: Fields, block: YamlBlock): FreeFold | undefined {
+  const field = fields.get('fold')
+  const names = [...foldStyles.keys(), 'free']
+  if (field?.value.kind !== 'text') {
+    report(
+      reading,
+      'missing-key',
+      field?.keyPlace ?? block.place,
+      'The card block does not say which fold it is',
+      `Add \`fold:\` with one of ${listOf(names, 'or')}`,
+    )
+    return undefined
+  }
+  const name = field.value.text.trim()
+  if (name === 'free') return freeFold(reading, fields)
+  const style = foldStyles.get(name)
+  if (style) {
+    const entries = Object.keys(style.parameters).flatMap((key) => {
+      const entry = fields.get(key)?.value
+      return entry ? [[key, entry] as const] : []
+    })
+    return { style, entries: new Map(entries) }
+  }
+  report(reading, 'unknown-fold', field.value.place, `Unexpected fold \`${name}\``, suggestWord(name, names))
+  return undefined
+}
+
+/** The shut size: what the lesson says, or what is wished. It must fit an envelope, so it goes down on the ruler. */
+function closedCell(reading: Reading, fields: Fields, block: YamlBlock, wish: Size | undefined): () => Size {
+  const field = fields.get('closed')
+  if (!field)
+    report(
+      reading,
+      'missing-key',
+      fields.get('fold')?.keyPlace ?? block.place,
+      'The card block does not say how large the shut card is',
+      'Add `closed:`, width first, such as `closed: 7 x 5 in`',
+    )
+  const written = sizeCell(reading, 'closed', field?.value, 'down')
+  const wished = wish && {
+    width: onGrid(wish.width, reading.grid, 'down'),
+    height: onGrid(wish.height, reading.grid, 'down'),
+  }
+  const cell = reading.scope.cell('closed size', () => {
+    const size = wished ?? written()
+    if (size.width.gt(0) && size.height.gt(0)) return size
+    report(
+      reading,
+      'impossible-size',
+      field?.value.place ?? block.place,
+      'The shut card has no width or no height',
+      'Give both, such as `7 x 5 in`',
+    )
+    return undefined
+  })
+  defineSize(reading.scope, 'closed', cell)
+  return cell
+}
+
+/** The same mistake is told once, however many measures need it. */
+function distinct(findings: readonly Finding[]): Finding[] {
+  const seen = new Map(findings.map((f) => [`${f.rule} ${f.place?.offset} ${f.message}`, f]))
+  return [...seen.values()]
+}

@@ -1,0 +1,12 @@
+import { bridge } from './folds/bridge.ts'
+import { easel } from './folds/easel.ts'
+import { gate } from './folds/gate.ts'
+import { letter } from './folds/letter.ts'
+import { side } from './folds/side.ts'
+import { z } from './folds/z.ts'
+import type { FoldStyle } from './style.ts'
+
+/** The catalogue: every fold with a name, in the order in which it is shown. `free` is read from the block itself. */
+export const foldStyles: ReadonlyMap<string, FoldStyle> = new Map(
+  [side, gate, z, letter, bridge, easel].map((style) => [style.name, style as unknown as FoldStyle]),
+)

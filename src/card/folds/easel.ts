@@ -1,0 +1,83 @@
+import { share } from '../../length/grid.ts'
+import { minus, shorter, times, zero } from '../../length/length.ts'
+import { point, rectangle, strip } from '../strip.ts'
+import type { FoldStyle } from '../style.ts'
+
+/**
+ * Upwards: floor H · V · prop H/2 · M · foot H/2, and a front panel W × H stuck on the foot.
+ *
+ * Shut, prop and foot lie face down on the floor with the front on top. Standing, the prop rises from the spine and the
+ * foot comes down on the stop, at a distance s from the spine; prop, foot and floor are an isosceles triangle with
+ * sides H/2, so the front leans over the floor at θ with cos θ = s/H.
+ */
+export const easel: FoldStyle<'stop'> = {
+  name: 'easel',
+  summary: 'A card whose front is propped up and leans back, held by a stop on the floor.',
+  parameters: {
+    stop: {
+      help: 'distance from the spine to the stop that the front rests against',
+      usual: 'closed.height / 2',
+      round: 'nearest',
+    },
+  },
+  panels: { floor: 'face', prop: 'back', foot: 'back', front: 'face' },
+  limits: ({ closed, lengths, say }) =>
+    shorter(zero, lengths.stop) && shorter(lengths.stop, closed.height)
+      ? []
+      : [
+          {
+            about: 'stop',
+            message: `A stop at ${say(lengths.stop)} from the spine cannot hold a front ${say(closed.height)} high`,
+            suggestion: `Put the stop less than ${say(closed.height)} from the spine; half of it is usual`,
+          },
+        ],
+  build({ closed: { width, height }, lengths, stock, grid }) {
+    const { each, rest } = share(height, 2, grid)
+    const base = strip({
+      stock,
+      panels: [
+        { name: 'floor', length: height },
+        { name: 'prop', length: each },
+        { name: 'foot', length: rest },
+      ],
+      folds: ['valley', 'mountain'],
+      across: width,
+      along: 'height',
+    })
+    const end = times(height, 2)
+    const level = (y: typeof end) => ({ from: point(zero, y), to: point(width, y) })
+    const front = { name: 'front', kind: 'base', stock, count: 1, size: { width, height }, cuts: [] } as const
+    return {
+      pieces: [...base.pieces, front],
+      plates: [...base.plates, { name: 'front', piece: 'front', outline: rectangle(front.size), holes: [] }],
+      hinges: base.hinges,
+      // Its lower edge lies on the free end of the foot.
+      bonds: [
+        {
+          plate: 'front',
+          onto: 'foot',
+          side: 'back',
+          over: true,
+          turn: 180,
+          at: point(zero, end),
+          height: zero,
+        },
+      ],
+      stops: [{ plate: 'foot', edge: level(end), onto: 'floor', line: level(minus(height, lengths.stop)) }],
+      display: { angles: [], plate: 'floor', rests: 'flat', turn: 0 },
+    }
+  },
+  starter: `fold: easel
+closed: 5 x 5 in
+base: {stock: white card, weight: 300 gsm}
+layers:
+  front mat:
+    on: front
+    border: 1/8 in
+    stock: patterned paper
+  stop strip:
+    on: floor
+    border: {left: 1 in, right: 1 in, top: stop, bottom: closed.height - stop - 1/2 in}
+    raise: 2 mm
+    stock: white card`,
+}

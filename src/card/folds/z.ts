@@ -1,0 +1,66 @@
+import { shorter } from '../../length/length.ts'
+import { strip } from '../strip.ts'
+import type { FoldStyle } from '../style.ts'
+
+/** tongue t · M · middle t · V · back W. The middle folds over the back, the tongue folds back again to the front. */
+export const z: FoldStyle<'tongue'> = {
+  name: 'z',
+  summary: 'A card whose front folds back on itself, like the letter Z seen from above.',
+  parameters: {
+    tongue: {
+      help: 'width of the front part and of the part under it',
+      usual: 'closed.width / 2',
+      round: 'down',
+    },
+  },
+  panels: { tongue: 'face', middle: 'face', back: 'face' },
+  limits: ({ closed, lengths, say }) =>
+    shorter(closed.width, lengths.tongue)
+      ? [
+          {
+            about: 'tongue',
+            message: `A tongue of ${say(lengths.tongue)} sticks out of a card ${say(closed.width)} wide`,
+            suggestion: `Make the tongue at most ${say(closed.width)}`,
+          },
+        ]
+      : [],
+  build({ closed, lengths, stock }) {
+    const base = strip({
+      stock,
+      panels: [
+        { name: 'tongue', length: lengths.tongue },
+        { name: 'middle', length: lengths.tongue },
+        { name: 'back', length: closed.width },
+      ],
+      folds: ['mountain', 'valley'],
+      across: closed.height,
+      along: 'width',
+    })
+    return {
+      ...base,
+      bonds: [],
+      stops: [],
+      display: {
+        angles: [
+          { hinge: ['middle', 'back'], degrees: 110 },
+          { hinge: ['tongue', 'middle'], degrees: 110 },
+        ],
+        plate: 'back',
+        rests: 'upright',
+        turn: 0,
+      },
+    }
+  },
+  starter: `fold: z
+closed: 5 x 7 in
+base: {stock: white card, weight: 300 gsm}
+layers:
+  front mat:
+    on: tongue
+    border: 1/8 in
+    stock: patterned paper
+  back panel:
+    on: back
+    border: 1/8 in
+    stock: white paper`,
+}

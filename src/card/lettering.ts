@@ -1,0 +1,108 @@
+import { suggestWord } from '../length/finding.ts'
+import { fitInside } from '../length/grid.ts'
+import { type Length, minus, part, plus, shorter, times, zero } from '../length/length.ts'
+import type { Lettering } from './card.ts'
+import type { LetteringCell, PartCell, Workbench } from './parts.ts'
+import { checkKeys, lengthCell, report, say, textOf } from './reading.ts'
+import type { Entry, Field } from './yaml.ts'
+
+const keys = ['on', 'letters', 'widths', 'margin', 'stock']
+const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' })
+
+/**
+ * Reads lettering: pieces spaced out evenly along a strip.
+ *
+ * gap = (strip - all widths - 2 · margin) / (letters - 1), down to the ruler grid; what is left over widens both margins.
+ */
+export function letteringCell(
+  bench: Workbench,
+  { key: name, keyPlace, value }: Field,
+  parts: ReadonlyMap<string, PartCell>,
+): LetteringCell {
+  const fields = value.kind === 'map' ? value.fields : new Map()
+  const get = (key: string): Entry | undefined => fields.get(key)?.value
+  checkKeys(bench, fields, keys, `the lettering \`${name}\``)
+  const letters = lettersIn(bench, name, get('letters'), keyPlace)
+  const widths = widthCells(bench, name, get('widths'), letters.length)
+  const margin = lengthCell(bench, `${name}.margin`, get('margin'), '1/4 in', 'up')
+
+  return bench.scope.cell(name, (): Lettering | undefined => {
+    const on = get('on')
+    const target = on?.kind === 'text' ? on.text.trim() : ''
+    const strip = parts.get(target)?.().piece.size ?? bench.find(target)?.[0]?.size
+    if (!strip) {
+      report(
+        bench,
+        'unknown-name',
+        on?.place ?? keyPlace,
+        `Unexpected name \`${target}\`, expected a strip for the letters`,
+        suggestWord(target, bench.known()),
+      )
+      return undefined
+    }
+    if (letters.length === 0) return undefined
+    const all = widths.map((w) => w())
+    const room = minus(strip.width, times(margin(), 2))
+    const left = minus(room, plus(...all))
+    if (shorter(left, zero)) {
+      const widest = fitInside(part(room, letters.length), bench.grid)
+      report(
+        bench,
+        'letters-too-wide',
+        get('widths')?.place ?? keyPlace,
+        `${letters.length} letters take ${say(bench, plus(...all))}, but there are ${say(bench, room)} between the margins`,
+        shorter(zero, widest)
+          ? `Use letters at most ${say(bench, widest)} wide, or fewer of them`
+          : 'Use fewer letters or a smaller margin',
+      )
+      return undefined
+    }
+    const gaps = Math.max(letters.length - 1, 1)
+    const gap = letters.length === 1 ? zero : fitInside(part(left, gaps), bench.grid)
+    const spare = minus(left, times(gap, letters.length - 1))
+    let at = plus(margin(), fitInside(part(spare, 2), bench.grid))
+    const marks = all.map((width) => {
+      const mark = at
+      at = plus(at, width, gap)
+      return mark
+    })
+    return { name, on: target, letters, widths: all, gap, marks }
+  })
+}
+
+function lettersIn(
+  bench: Workbench,
+  name: string,
+  entry: Entry | undefined,
+  place: Field['keyPlace'],
+): string[] {
+  if (entry?.kind === 'list') return entry.items.flatMap((item) => (item.kind === 'text' ? [item.text] : []))
+  const text = entry && textOf(bench, entry, 'Letters are wanted', 'Write `letters: HARBOUR`')
+  if (!entry)
+    report(bench, 'missing-key', place, `The lettering \`${name}\` has no letters`, 'Add `letters:`')
+  return text ? [...graphemes.segment(text.text)].map((s) => s.segment).filter((s) => s.trim() !== '') : []
+}
+
+function widthCells(
+  bench: Workbench,
+  name: string,
+  entry: Entry | undefined,
+  count: number,
+): (() => Length)[] {
+  if (entry?.kind === 'list' && entry.items.length !== count)
+    report(
+      bench,
+      'value',
+      entry.place,
+      `There are ${count} letters but ${entry.items.length} widths`,
+      'Give one width for all, or one for each',
+    )
+  const list = entry?.kind === 'list' ? entry.items : undefined
+  if (!list) {
+    const one = lengthCell(bench, `${name}.width`, entry, '1/2 in', 'up')
+    return Array.from({ length: count }, () => one)
+  }
+  return Array.from({ length: count }, (_, i) =>
+    lengthCell(bench, `${name}.widths.${i + 1}`, list[i], '0', 'up'),
+  )
+}

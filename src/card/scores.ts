@@ -1,0 +1,35 @@
+import { type Length, same } from '../length/length.ts'
+import type { Fold, Hinge, Side, Structure } from './structure.ts'
+
+/** A score line of a piece as a hand makes it: a mark along one edge, and a line straight across from it. */
+export interface Score {
+  /** From the piece's left edge (`along: width`) or its lower edge (`along: height`). */
+  readonly at: Length
+  readonly along: 'width' | 'height'
+  /** Where the line starts and ends across. */
+  readonly from: Length
+  readonly to: Length
+  readonly fold: Fold
+  /** The side to score: the outside of the bend. */
+  readonly side: Side
+}
+
+/** The side to score for a fold: a groove belongs on the outside of the bend. */
+export const sideToScore = (fold: Fold): Side => (fold === 'mountain' ? 'face' : 'back')
+
+/** The score lines of a piece, in the order of their marks. Lines that are neither upright nor level have none. */
+export function scoresOf(hinges: readonly Hinge[]): Score[] {
+  const scores = hinges.flatMap(({ line: { from, to }, fold }): Score[] => {
+    const rest = { fold, side: sideToScore(fold) }
+    if (same(from.x, to.x)) return [{ at: from.x, along: 'width', from: from.y, to: to.y, ...rest }]
+    if (same(from.y, to.y)) return [{ at: from.y, along: 'height', from: from.x, to: to.x, ...rest }]
+    return []
+  })
+  return scores.sort((a, b) => a.at.compare(b.at))
+}
+
+/** The hinges of one piece. */
+export function hingesOf({ plates, hinges }: Pick<Structure, 'plates' | 'hinges'>, piece: string): Hinge[] {
+  const own = new Set(plates.filter((plate) => plate.piece === piece).map((plate) => plate.name))
+  return hinges.filter((hinge) => own.has(hinge.between[0]))
+}

@@ -1,0 +1,59 @@
+import { type Length, plus, type Size, zero } from '../length/length.ts'
+import type { Fold, Hinge, Piece, Plate, Point, Polygon, Stock } from './structure.ts'
+
+/** A panel of a strip, and the crease between it and the next one. */
+export interface Panel {
+  readonly name: string
+  readonly length: Length
+}
+
+export interface StripInput {
+  readonly stock: Stock
+  /** Panels from left to right, or from the lower edge upwards. */
+  readonly panels: readonly Panel[]
+  /** The crease behind each panel but the last. */
+  readonly folds: readonly Fold[]
+  /** How long the creases are. */
+  readonly across: Length
+  /** `width`: creases upright, panels side by side. `height`: creases level, panels one above the other. */
+  readonly along: 'width' | 'height'
+}
+
+/** A base piece: one strip of panels with creases between them. */
+export interface Strip {
+  readonly pieces: readonly [Piece]
+  readonly plates: readonly Plate[]
+  readonly hinges: readonly Hinge[]
+}
+
+export const point = (x: Length, y: Length): Point => ({ x, y })
+
+/** A rectangle with its lower left corner at `at`. */
+export const rectangle = ({ width, height }: Size, at: Point = point(zero, zero)): Polygon => {
+  const [right, top] = [plus(at.x, width), plus(at.y, height)]
+  return [at, point(right, at.y), point(right, top), point(at.x, top)]
+}
+
+/** Builds the base of a card from its panels. */
+export function strip({ stock, panels, folds, across, along }: StripInput): Strip {
+  const upright = along === 'width'
+  const plates: Plate[] = []
+  const hinges: Hinge[] = []
+  let end = zero
+  for (const [i, { name, length }] of panels.entries()) {
+    const fold = folds[i - 1]
+    const before = plates.at(-1)
+    if (before && fold) {
+      const line = upright
+        ? { from: point(end, zero), to: point(end, across) }
+        : { from: point(zero, end), to: point(across, end) }
+      hinges.push({ between: [before.name, name], line, fold })
+    }
+    const at = upright ? point(end, zero) : point(zero, end)
+    const size = upright ? { width: length, height: across } : { width: across, height: length }
+    plates.push({ name, piece: 'base', outline: rectangle(size, at), holes: [] })
+    end = plus(end, length)
+  }
+  const size = upright ? { width: end, height: across } : { width: across, height: end }
+  return { pieces: [{ name: 'base', kind: 'base', stock, count: 1, size, cuts: [] }], plates, hinges }
+}
