@@ -19,14 +19,15 @@ export function checkSetbacks(reading: Reading, card: Card): void {
       const closesOver = layer.side === 'face' ? 'valley' : 'mountain'
       for (const hinge of hinges.filter((h) => h.fold === closesOver && h.between.includes(name))) {
         const edge = edgeAt(panel, hinge)
-        const gap = edge && (layer.side === 'back' ? layer.border[mirrored[edge]] : layer.border[edge])
-        if (!edge || !gap || !shorter(gap, least)) continue
+        // Seen from the back, left and right change places.
+        const shown = edge && (layer.side === 'back' ? mirrored[edge] : edge)
+        if (!shown || !shorter(layer.border[shown], least)) continue
         report(
           reading,
           'setback',
           reading.places.get(layer.name) ?? { line: 1, column: 1 },
-          `\`${layer.name}\` comes within ${say(reading, gap)} of a ${hinge.fold} crease of \`${name}\`, so it will buckle when the card shuts`,
-          `Leave a border of at least ${say(reading, least)} at its ${layer.side === 'back' ? mirrored[edge] : edge} edge`,
+          `The ${shown} edge of \`${layer.name}\` is ${say(reading, layer.border[shown])} from a ${hinge.fold} crease of \`${name}\`, so it will buckle when the card shuts`,
+          `Leave a border of at least ${say(reading, least)} at its ${shown} edge`,
           'warning',
         )
       }
@@ -34,7 +35,6 @@ export function checkSetbacks(reading: Reading, card: Card): void {
 }
 
 type Edge = 'left' | 'right' | 'top' | 'bottom'
-/** Seen from the back, left and right change places. */
 const mirrored: Record<Edge, Edge> = { left: 'right', right: 'left', top: 'top', bottom: 'bottom' }
 
 /** Which edge of a panel a crease lies on. */

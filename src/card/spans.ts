@@ -44,7 +44,7 @@ export function spanCell(bench: Workbench, { key: name, keyPlace, value }: Field
           entry?.place ?? keyPlace,
           word
             ? `Unexpected name \`${word}\`, expected a panel`
-            : `This fold has no usual place for a span, and \`${name}\` does not say`,
+            : `This fold has no usual place for a span, and \`${name}\` does not say where it ${key === 'from' ? 'starts' : 'ends'}`,
           `Write \`${key}:\` with the name of a panel, and the span's \`width:\``,
         )
       return target

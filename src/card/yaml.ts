@@ -66,7 +66,7 @@ export function readYaml(block: Pick<YamlBlock, 'text' | 'place'>): {
       rule: 'yaml',
       severity: 'error',
       message: `This is not well-formed YAML: ${sentence(error.message)}`,
-      suggestion: cure(error.code),
+      suggestion: cure(error.code, error.message),
       place: placeOf(start, end),
     })
   }
@@ -130,7 +130,8 @@ export function readYaml(block: Pick<YamlBlock, 'text' | 'place'>): {
 const sentence = (message: string): string =>
   (message.split(' at line ')[0] ?? message).split('\n')[0] ?? message
 
-function cure(code: string): string {
+function cure(code: string, message: string): string {
+  if (/end with a [\]}]/.test(message)) return 'Close the bracket that is open'
   if (code === 'DUPLICATE_KEY') return 'Give each key once'
   if (code === 'TAB_AS_INDENT' || code === 'BAD_INDENT') return 'Indent with the same number of spaces'
   if (code === 'MISSING_CHAR') return 'Close the bracket, brace or quotation mark that is open'
