@@ -47,5 +47,16 @@ export function defineEnvelope(scope: Scope, cell: Cell<Envelope>): void {
   scope.define('envelope.sheet', () => size(cell().sheet))
   scope.define('envelope.score', () => length(cell().score))
   scope.define('envelope.inside', () => size(cell().inside))
+  for (const [part, along] of [
+    ['sides', 'width'],
+    ['ends', 'height'],
+  ] as const)
+    scope.define(`envelope.${part}`, () =>
+      lengths(
+        cell()
+          .scores.filter((s) => s.along === along)
+          .map((s) => s.at),
+      ),
+    )
   scope.define('envelope.stock', () => text(cell().stock.name))
 }
