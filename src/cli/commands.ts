@@ -1,0 +1,79 @@
+import type { FlagName, Options } from './flags.ts'
+import type { Outside } from './outside.ts'
+
+/** What carries a command out; gives the exit code. */
+export type Action = (operands: readonly string[], options: Options, outside: Outside) => Promise<number>
+
+/** One command: how it is written, what it takes, and where the code for it is. */
+export interface Command {
+  /** What stands behind its name; `[…]` may be left out, `…` may be repeated. */
+  readonly operands: string
+  readonly least: number
+  readonly most: number
+  readonly help: string
+  readonly flags: readonly FlagName[]
+  readonly load: () => Promise<{ run: Action }>
+}
+
+const wishes = ['closed', 'units', 'grid'] as const
+const file = ['output', 'force', 'quiet'] as const
+
+/** Every command there is. The parser, the help and the manual are all made from this table. */
+export const commands: Readonly<Record<string, Command>> = {
+  new: {
+    operands: 'FOLD [FILE]',
+    least: 1,
+    most: 2,
+    help: 'write a starter lesson for a fold',
+    flags: ['force', 'quiet'],
+    load: () => import('./commands/new.ts'),
+  },
+  check: {
+    operands: 'LESSON…',
+    least: 1,
+    most: Number.POSITIVE_INFINITY,
+    help: 'say what is wrong in lessons, line by line, and what would cure it',
+    flags: [...wishes, 'json', 'quiet'],
+    load: () => import('./commands/check.ts'),
+  },
+  measure: {
+    operands: 'LESSON',
+    least: 1,
+    most: 1,
+    help: 'list the pieces to cut, the scores, the shut and the standing card',
+    flags: [...wishes, 'json', ...file],
+    load: () => import('./commands/measure.ts'),
+  },
+  handout: {
+    operands: 'LESSON',
+    least: 1,
+    most: 1,
+    help: 'write the step sheet as PDF and HTML, beside the lesson or where `-o` says',
+    flags: [...wishes, 'paper', 'theme', ...file],
+    load: () => import('./commands/handout.ts'),
+  },
+  resize: {
+    operands: 'LESSON',
+    least: 1,
+    most: 1,
+    help: 'write the lesson for another card size, unit or ruler, as Markdown',
+    flags: [...wishes, ...file],
+    load: () => import('./commands/resize.ts'),
+  },
+  kit: {
+    operands: 'LESSON',
+    least: 1,
+    most: 1,
+    help: 'list the materials for each person, the tables and the tutor',
+    flags: ['people', 'spare', ...wishes, 'paper', 'theme', 'json', ...file],
+    load: () => import('./commands/kit.ts'),
+  },
+  folds: {
+    operands: '[NAME]',
+    least: 0,
+    most: 1,
+    help: 'show the catalogue of folds, or one fold with its lengths and panels',
+    flags: ['json'],
+    load: () => import('./commands/folds.ts'),
+  },
+}

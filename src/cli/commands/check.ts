@@ -1,0 +1,42 @@
+import { type Finding, hasErrors, listOf } from '../../length/finding.ts'
+import { findingJson } from '../../workshop/finding-json.ts'
+import { asJson } from '../answer.ts'
+import type { Action } from '../commands.ts'
+import { findingsText } from '../findings.ts'
+import { lessonFrom } from '../lesson-file.ts'
+import { exitCodes, OutsideError } from '../problems.ts'
+
+/** `check LESSON…`. A lesson that cannot be read does not keep the others from being checked. */
+export const run: Action = async (paths, options, outside) => {
+  const checked: { file: string; findings: readonly Finding[] }[] = []
+  const unread: OutsideError[] = []
+  for (const file of paths) {
+    try {
+      checked.push({ file, findings: (await lessonFrom(file, options, outside)).findings })
+    } catch (error) {
+      if (!(error instanceof OutsideError)) throw error
+      unread.push(error)
+    }
+  }
+  if (options.json) {
+    const lessons = checked.map(({ file, findings }) => ({ file, findings: findings.map(findingJson) }))
+    outside.stdout(asJson({ lessons }))
+  } else {
+    for (const { file, findings } of checked) outside.stdout(findingsText(file, findings, options))
+    if (!options.quiet) outside.stdout(`${summary(checked)}\n`)
+  }
+  for (const error of unread) outside.stderr(`foldlore: ${error.message}\n`)
+  if (unread.length > 0) return exitCodes.outside
+  return checked.some(({ findings }) => hasErrors(findings)) ? exitCodes.lessonErrors : exitCodes.done
+}
+
+function summary(checked: readonly { findings: readonly Finding[] }[]): string {
+  const all = checked.flatMap(({ findings }) => findings)
+  const kinds = (['error', 'warning', 'hint'] as const).flatMap((severity) => {
+    const n = all.filter((f) => f.severity === severity).length
+    return n === 0 ? [] : [number(n, severity)]
+  })
+  return `${kinds.length === 0 ? 'No findings' : listOf(kinds)} in ${number(checked.length, 'lesson')}.`
+}
+
+const number = (n: number, word: string): string => `${n} ${word}${n === 1 ? '' : 's'}`

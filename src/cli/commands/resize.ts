@@ -1,0 +1,20 @@
+import { resizeLesson } from '../../lesson/resize.ts'
+import { answer } from '../answer.ts'
+import type { Action } from '../commands.ts'
+import { readText } from '../files.ts'
+import { tellFindings, wishesOf } from '../lesson-file.ts'
+import { exitCodes, UsageError } from '../problems.ts'
+
+/** `resize LESSON`: the lesson itself, to the terminal or to the file that `-o` names. */
+export const run: Action = async ([path = ''], options, outside) => {
+  const wishes = wishesOf(options)
+  if (Object.keys(wishes).length === 0)
+    throw new UsageError(
+      '`resize` needs to know what is to change',
+      'Write for example `--closed "A6 landscape"`',
+    )
+  const { text, findings } = resizeLesson(await readText(path, outside), wishes)
+  if (!tellFindings(path, findings, options, outside)) return exitCodes.lessonErrors
+  await answer(text, options, outside)
+  return exitCodes.done
+}

@@ -1,0 +1,43 @@
+import { readChoice, readCount, readGrid, readSizeWish } from './read-values.ts'
+
+/** One option: how it is written, how its value is read, and how the help and the manual tell it. */
+export interface Flag {
+  readonly help: string
+  readonly short?: string
+  /** What stands for its value in the help; a switch has none. */
+  readonly value?: string
+  /** Reads the value. Throws UsageError. */
+  readonly read?: (text: string) => unknown
+}
+
+const text = (value: string): string => value
+
+/** Every option there is. The parser, the help and the manual are all made from this table. */
+export const flags = {
+  closed: {
+    value: 'SIZE',
+    read: readSizeWish,
+    help: 'another size of the shut card, such as `A6 landscape`',
+  },
+  units: { value: 'in|mm', read: readChoice(['in', 'mm']), help: 'inches or millimetres' },
+  grid: { value: 'LENGTH', read: readGrid, help: 'the finest mark of your ruler, such as `1/16 in`' },
+  paper: { value: 'a4|letter', read: readChoice(['a4', 'letter']), help: 'the paper it is printed on' },
+  theme: { value: 'NAME', read: text, help: 'how the print looks' },
+  people: { value: 'N', read: readCount(1), help: 'how many people come' },
+  spare: { value: 'N', read: readCount(0), help: 'how many spare kits to make' },
+  output: { short: 'o', value: 'PATH', read: text, help: 'the file or folder to write' },
+  json: { help: 'answer in JSON, for other programs' },
+  quiet: { help: 'print errors only' },
+  force: { help: 'overwrite files that foldlore did not make' },
+  help: { short: 'h', help: 'show the help' },
+  version: { help: 'show the version' },
+} as const satisfies Record<string, Flag>
+
+export type FlagName = keyof typeof flags
+
+/** The options as read; one that was not given is missing. */
+export type Options = {
+  readonly [K in FlagName]?: (typeof flags)[K] extends { read: (text: string) => infer V } ? V : true
+}
+
+export const flagNames = Object.keys(flags) as FlagName[]

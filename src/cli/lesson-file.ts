@@ -1,0 +1,31 @@
+import { type Finding, hasErrors } from '../length/finding.ts'
+import { fillLesson } from '../lesson/fill.ts'
+import type { FilledLesson, Wishes } from '../lesson/lesson.ts'
+import { readLesson } from '../lesson/read.ts'
+import { readText } from './files.ts'
+import { findingsText } from './findings.ts'
+import type { Options } from './flags.ts'
+import type { Outside } from './outside.ts'
+
+/** What the options wish of a lesson. */
+export const wishesOf = ({ closed, units, grid }: Options): Wishes => ({
+  ...(closed && { closed: closed.size }),
+  ...(units && { units }),
+  ...(grid && { grid }),
+})
+
+/** Reads a lesson and fills it in. Throws OutsideError when the file cannot be read. */
+export async function lessonFrom(path: string, options: Options, outside: Outside): Promise<FilledLesson> {
+  return fillLesson(readLesson(await readText(path, outside)), wishesOf(options))
+}
+
+/** Tells what was found in a lesson; gives whether the command can go on. */
+export function tellFindings(
+  path: string,
+  findings: readonly Finding[],
+  options: Options,
+  outside: Outside,
+): boolean {
+  outside.stderr(findingsText(path, findings, options))
+  return !hasErrors(findings)
+}

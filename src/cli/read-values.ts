@@ -1,0 +1,64 @@
+import { ExpressionError } from '../length/expression.ts'
+import { listOf, suggestWord } from '../length/finding.ts'
+import { type Length, type Size, shorter, zero } from '../length/length.ts'
+import { readLength, readSize } from '../length/text.ts'
+import { UsageError } from './problems.ts'
+
+/** A wished size: as written, for file names, and as read. */
+export interface SizeWish {
+  readonly text: string
+  readonly size: Size
+}
+
+/** Reads a value that is one of a few words. */
+export const readChoice =
+  <const W extends string>(words: readonly W[]) =>
+  (text: string): W => {
+    const word = words.find((w) => w === text.toLowerCase())
+    if (word !== undefined) return word
+    const choice = listOf(words, 'or')
+    throw new UsageError(`Unexpected \`${text}\`, expected ${choice}`, suggestWord(text, words))
+  }
+
+/** Reads a whole number from `least` up. */
+export const readCount =
+  (least: number) =>
+  (text: string): number => {
+    const n = /^\d+$/.test(text) ? Number(text) : Number.NaN
+    if (Number.isSafeInteger(n) && n >= least) return n
+    throw new UsageError(
+      `Unexpected \`${text}\`, expected a whole number from ${least} up`,
+      'Write a number such as `14`',
+    )
+  }
+
+/** Reads the size of a shut card, such as `7 x 5 in` or `A6 landscape`. */
+export const readSizeWish = (text: string): SizeWish => {
+  const size = reading(text, readSize)
+  for (const side of [size.width, size.height])
+    if (!shorter(zero, side))
+      throw new UsageError(
+        `\`${text}\` is no size for a card, expected sides longer than zero`,
+        'Write `7 x 5 in`',
+      )
+  return { text: text.trim(), size }
+}
+
+/** Reads the finest mark of a ruler, such as `1/16 in`. */
+export const readGrid = (text: string): Length => {
+  const grid = reading(text, readLength)
+  if (shorter(zero, grid)) return grid
+  throw new UsageError(
+    `No ruler has marks \`${text}\` apart, expected a length above zero`,
+    'Write `1/16 in`',
+  )
+}
+
+function reading<T>(text: string, read: (text: string) => T): T {
+  try {
+    return read(text)
+  } catch (error) {
+    if (error instanceof ExpressionError) throw new UsageError(error.message, error.suggestion)
+    throw error
+  }
+}

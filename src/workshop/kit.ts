@@ -1,0 +1,87 @@
+import { times, type Unit } from '../length/length.ts'
+import type { Amount, FilledLesson, Supply } from '../lesson/lesson.ts'
+import { type KitLetters, type KitPiece, kitPieces, type StockTotal, totalsByStock } from './kit-pieces.ts'
+import { addUp, type Need, type Quantity } from './needs.ts'
+
+/** A supply on one of the lists: how much, and the rule it was worked out by if there is one. */
+export interface KitSupply {
+  readonly kind: 'supply'
+  readonly item: string
+  readonly amount: Quantity
+  /** `1 per 3`, as the lesson says it. */
+  readonly rule?: string
+}
+
+/** What a class needs: in each kit, on the tables, with the tutor, and in all. */
+export interface Kit {
+  readonly lesson: string
+  readonly unit: Unit
+  readonly people: number
+  readonly spare: number
+  /** What one kit holds. */
+  readonly each: readonly (KitPiece | KitLetters | KitSupply)[]
+  readonly shared: readonly KitSupply[]
+  readonly tutor: readonly KitSupply[]
+  /** The pieces of all kits, by stock. */
+  readonly stocks: readonly StockTotal[]
+  /** The supplies that are used up, in all. */
+  readonly buy: readonly Need[]
+}
+
+/**
+ * Works out what a class needs. Pieces and each person's supplies are wanted once for every kit, spare kits too.
+ * What is shared (`1 per 3`) is wanted for the people who sit down, so spare kits do not count, and a group that
+ * is not full still gets its share. Bought is what every kit uses up, what the tables and the tutor need of the
+ * same items, and anything measured by length; a shared tool is not used up.
+ *
+ * @throws RangeError when `people` is not a whole number from 1 up, or `spare` not one from 0 up.
+ */
+export function makeKit(lesson: FilledLesson, people: number, spare: number): Kit {
+  mustBeWhole('people', people, 1)
+  mustBeWhole('spare kits', spare, 0)
+  const kits = people + spare
+  const pieces = kitPieces(lesson)
+  const { supplies } = lesson
+  const each = supplies.each.map((s) => supplyFor(s, 1))
+  const shared = supplies.shared.map((s) => supplyFor(s, people))
+  const tutor = supplies.tutor.map((s) => supplyFor(s, people))
+  const forAll = supplies.each.map((s): Need => ({ item: s.item, need: allOf(s.amount, kits) }))
+  const usedUp = new Set(forAll.map(({ item }) => item))
+  const besides = [...shared, ...tutor]
+    .filter(({ item, amount }) => usedUp.has(item) || amount.kind === 'length')
+    .map(({ item, amount }): Need => ({ item, need: amount }))
+  return {
+    lesson: lesson.frontMatter.title,
+    unit: lesson.unit,
+    people,
+    spare,
+    each: [...pieces, ...each],
+    shared,
+    tutor,
+    stocks: totalsByStock(pieces, kits),
+    buy: addUp([...forAll, ...besides]),
+  }
+}
+
+function supplyFor({ item, amount }: Supply, people: number): KitSupply {
+  if (amount.kind !== 'per') return { kind: 'supply', item, amount }
+  const rule = `${amount.count} per ${amount.people}`
+  return { kind: 'supply', item, amount: { kind: 'count', count: perGroup(amount, people) }, rule }
+}
+
+/** A group that is not full still gets all of it: 1 per 3 is 5 for 14 people, 2 per 3 is 10. */
+const perGroup = ({ count, people: size }: Amount & { kind: 'per' }, people: number): number =>
+  count * Math.ceil(people / size)
+
+/** An amount for one kit, for `kits` of them. */
+function allOf(amount: Amount, kits: number): Quantity {
+  if (amount.kind === 'count') return { kind: 'count', count: amount.count * kits }
+  if (amount.kind === 'length') return { kind: 'length', length: times(amount.length, kits) }
+  if (amount.kind === 'per') return { kind: 'count', count: perGroup(amount, kits) }
+  return amount
+}
+
+function mustBeWhole(what: string, n: number, least: number): void {
+  if (!Number.isSafeInteger(n) || n < least)
+    throw new RangeError(`Unexpected number of ${what} \`${n}\`, expected a whole number from ${least} up`)
+}

@@ -1,0 +1,107 @@
+import { z } from 'zod'
+
+/** The shapes that `--json` answers promise. Strict: a key that is not promised is an error too. */
+export const length = z
+  .strictObject({
+    mm: z.number(),
+    in: z.number(),
+    text: z.string().regex(/^\d+( \d+\/\d+|\/\d+|\.\d+)? (in|mm)$/),
+  })
+  .refine(({ mm, in: inches }) => Math.abs(mm - 25.4 * inches) < 1e-4, 'both units are the same length')
+export const size = z.strictObject({ width: length, height: length })
+
+export const finding = z.strictObject({
+  rule: z.string().min(1),
+  severity: z.enum(['error', 'warning', 'hint']),
+  line: z.int().min(1).optional(),
+  column: z.int().min(1).optional(),
+  message: z.string().min(1),
+  suggestion: z.string().min(1).optional(),
+})
+
+const piece = z.strictObject({
+  name: z.string(),
+  stock: z.string(),
+  count: z.int().min(1),
+  width: length,
+  height: length,
+  scores: z.array(
+    z.strictObject({
+      at: length,
+      along: z.enum(['width', 'height']),
+      from: length,
+      to: length,
+      fold: z.enum(['valley', 'mountain']),
+      side: z.enum(['face', 'back']),
+    }),
+  ),
+  cuts: z.array(z.strictObject({ x1: length, y1: length, x2: length, y2: length })),
+})
+
+const card = z.strictObject({
+  name: z.string(),
+  fold: z.string(),
+  closed: size,
+  standing: z.strictObject({ width: length, height: length, depth: length }).optional(),
+  thickness: length.optional(),
+  pieces: z.array(piece).min(1),
+  lettering: z.array(
+    z.strictObject({ name: z.string(), on: z.string(), gap: length, marks: z.array(length).min(1) }),
+  ),
+  envelope: z
+    .strictObject({
+      make: z.enum(['diagonal', 'side seam']),
+      stock: z.string(),
+      sheet: size,
+      score: length,
+      inside: size,
+      scores: z.array(z.strictObject({ at: length, along: z.enum(['width', 'height']) })).optional(),
+    })
+    .optional(),
+  findings: z.array(finding),
+})
+
+export const measuresShape = z.strictObject({
+  lesson: z.string(),
+  units: z.enum(['in', 'mm']),
+  grid: z.string(),
+  cards: z.array(card),
+  findings: z.array(finding),
+})
+
+const quantity = { count: z.int().min(0).optional(), length: length.optional(), text: z.string().optional() }
+const item = { item: z.string().min(1), card: z.string().optional() }
+const supply = z.strictObject({ ...item, ...quantity, rule: z.string().optional() })
+
+export const kitShape = z.strictObject({
+  lesson: z.string(),
+  people: z.int().min(1),
+  spare: z.int().min(0),
+  each: z.array(
+    z.discriminatedUnion('kind', [
+      z.strictObject({ ...item, kind: z.literal('piece'), count: z.int().min(1), size, stock: z.string() }),
+      z.strictObject({ ...item, kind: z.literal('letters'), count: z.int().min(1), letters: z.string() }),
+      z.strictObject({ ...item, kind: z.literal('count'), count: z.int(), rule: z.string().optional() }),
+      z.strictObject({ ...item, kind: z.literal('length'), length }),
+      z.strictObject({ ...item, kind: z.literal('text'), text: z.string() }),
+    ]),
+  ),
+  shared: z.array(supply),
+  tutor: z.array(supply),
+  stocks: z.array(
+    z.strictObject({
+      stock: z.string(),
+      pieces: z.array(z.strictObject({ ...item, count: z.int().min(1), size })).min(1),
+    }),
+  ),
+  buy: z.array(
+    z.strictObject({
+      item: z.string(),
+      need: z.union([z.int(), length, z.string()]),
+      sold: z.string().optional(),
+      count: z.int().optional(),
+      have: z.int().optional(),
+      cost: z.number().optional(),
+    }),
+  ),
+})
