@@ -12,6 +12,8 @@ export interface FrontMatter {
   readonly level: 'beginner' | 'improver' | 'advanced'
   readonly units: Unit
   readonly grid?: Length
+  /** The unit `grid` is written in: in a print with another unit it does not count. */
+  readonly gridUnit?: Unit
   /** Other closed sizes the lesson is offered in, as written and as read. */
   readonly sizes: readonly { readonly text: string; readonly size: Size }[]
   /** BCP 47 language tag; `en` unless it says otherwise. */
@@ -52,7 +54,12 @@ export interface Step {
 /** A lesson as read, before any card is built. */
 export interface Lesson {
   readonly frontMatter: FrontMatter
-  /** The body, with the nodes of `nodes.ts` in place of directives and braces; positions are those of the file. */
+  /** The front matter as written, if there is any. */
+  readonly frontMatterBlock?: YamlBlock
+  /**
+   * The body, with the nodes of `nodes.ts` in place of directives and braces, and without front matter, card blocks and
+   * supplies. Positions are those of the file.
+   */
   readonly tree: Root
   readonly cards: readonly YamlBlock[]
   readonly supplies?: YamlBlock

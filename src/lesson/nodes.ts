@@ -1,5 +1,6 @@
 import type { BlockContent, Parent, PhrasingContent } from 'mdast'
 import type { Literal, Node } from 'unist'
+import type { Place } from '../length/finding.ts'
 
 /** `{base.size}`: a measure. `text` is filled in once the cards are built. */
 export interface MeasureNode extends Literal {
@@ -8,6 +9,10 @@ export interface MeasureNode extends Literal {
   value: string
   /** `5 7/8 in`; absent before filling, and when the measure has an error. */
   text?: string
+  data?: {
+    /** Where each line of `value` starts in the file, if it has several. */
+    lines?: readonly Place[]
+  }
 }
 
 /** `:minutes[5]` */
@@ -18,7 +23,10 @@ export interface MinutesNode extends Node {
 
 export type CalloutKind = 'tip' | 'caution' | 'ahead' | 'variation'
 
-/** `:::tip`, `:::caution`, `:::ahead`, `:::variation` */
+/**
+ * `:::tip`, `:::caution`, `:::ahead`, `:::variation`. A title (`:::tip[Title]`) is its first child, a paragraph whose
+ * `data.directiveLabel` is true.
+ */
 export interface CalloutNode extends Parent {
   type: 'callout'
   kind: CalloutKind
@@ -46,6 +54,10 @@ export interface FigureNode extends Parent {
   of?: string
   /** The caption. */
   children: PhrasingContent[]
+  data?: {
+    /** Where the value of `of` stands in the file. */
+    ofPlace?: Place
+  }
 }
 
 declare module 'mdast' {

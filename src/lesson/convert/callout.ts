@@ -1,0 +1,49 @@
+import type { BlockContent, DefinitionContent, Nodes } from 'mdast'
+import type { ContainerDirective } from 'mdast-util-directive'
+import type { CalloutKind } from '../nodes.ts'
+import { placeOf } from '../source.ts'
+import { checkAttributes } from './attributes.ts'
+import { type Handler, report } from './walk.ts'
+
+/**
+ * `:::tip` and the others. Its title, if it has one (`:::tip[Title]`), stays its first child, a paragraph with
+ * `data.directiveLabel`. One that is never closed is taken to end behind its first block: what comes below is no less
+ * of a lesson for a line that was forgotten.
+ */
+export const callout: Handler<ContainerDirective> = (node, walk, at, descend) => {
+  checkAttributes(node, [], walk)
+  const place = node.data?.position
+  const own = place?.closing ? node.children.length : 1 + (hasTitle(node) ? 1 : 0)
+  if (!place?.closing)
+    report(
+      walk,
+      'open-callout',
+      placeOf(place?.opening ?? node.position),
+      `\`:::${node.name}\` is never closed`,
+      'Add a line `:::` below its last line',
+    )
+  const made = {
+    type: 'callout' as const,
+    kind: node.name as CalloutKind,
+    children: node.children.slice(0, own) as BlockContent[],
+    ...(node.position && { position: node.position }),
+  }
+  // Minutes in a call-out are not those of the step around it.
+  descend(made, { ...at, top: false, addMinutes: () => {} })
+  return own === node.children.length ? made : [made, ...after(node.children.slice(own), descend, at)]
+}
+
+const hasTitle = (node: ContainerDirective): boolean => {
+  const [first] = node.children
+  return first?.type === 'paragraph' && first.data !== undefined && 'directiveLabel' in first.data
+}
+
+function after(
+  children: (BlockContent | DefinitionContent)[],
+  descend: Parameters<Handler>[3],
+  at: Parameters<Handler>[2],
+): Nodes[] {
+  const rest = { type: 'root' as const, children }
+  descend(rest, at)
+  return rest.children
+}

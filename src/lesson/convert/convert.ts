@@ -1,0 +1,54 @@
+import type { Nodes } from 'mdast'
+import { block } from './block.ts'
+import { callout } from './callout.ts'
+import { figure } from './figure.ts'
+import { image } from './image.ts'
+import { heading, list } from './list.ts'
+import { measure } from './measure.ts'
+import { minutes } from './minutes.ts'
+import { paragraph } from './paragraph.ts'
+import { link, text } from './text.ts'
+import type { At, Descend, Handler, Walk } from './walk.ts'
+
+/** One handler for each type of node that is, or may hold, something of ours. */
+const handlers = {
+  code: block,
+  containerDirective: callout,
+  leafDirective: figure,
+  textDirective: minutes,
+  mdxTextExpression: measure,
+  paragraph,
+  heading,
+  list,
+  text,
+  link,
+  image,
+  blockquote: (node, _walk, at, descend) => {
+    descend(node, { ...at, top: false, quoted: true })
+    return node
+  },
+} satisfies { [T in Nodes['type']]?: Handler<Extract<Nodes, { type: T }>> } as unknown as Partial<
+  Record<string, Handler>
+>
+
+/** Turns directives, braces and blocks below `parent` into a lesson's own nodes, in place, in one walk. */
+export function convertChildren(parent: Nodes, walk: Walk, at: At): void {
+  const descend: Descend = (node, where) => {
+    if (!('children' in node)) return
+    const children: Nodes[] = node.children
+    let changed: Nodes[] | undefined
+    for (const [i, child] of children.entries()) {
+      const handler = handlers[child.type]
+      const result = handler ? handler(child, walk, where, descend) : inside(child, where, descend)
+      if (result !== child) changed ??= children.slice(0, i)
+      if (changed) changed.push(...(Array.isArray(result) ? result : [result]))
+    }
+    if (changed) (node as { children: Nodes[] }).children = changed
+  }
+  descend(parent, at)
+}
+
+const inside = (node: Nodes, at: At, descend: Descend): Nodes => {
+  descend(node, at.top ? { ...at, top: false } : at)
+  return node
+}

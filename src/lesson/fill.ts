@@ -1,0 +1,82 @@
+import { proveCard } from '../fold/prove-card.ts'
+import type { Finding } from '../length/finding.ts'
+import { usualGrid } from '../length/grid.ts'
+import type { Length, Unit } from '../length/length.ts'
+import { mainCard } from './figure-target.ts'
+import { inFileOrder } from './file-order.ts'
+import { fillTree } from './fill-tree.ts'
+import type { FilledLesson, FrontMatter, Lesson, ProvenCard, Wishes } from './lesson.ts'
+import { type Filling, measureText } from './measure.ts'
+import { namesOf } from './names.ts'
+import type { FigureNode } from './nodes.ts'
+import { rules } from './rules/rules.ts'
+import { withStages } from './stages.ts'
+import { readSupplies } from './supplies.ts'
+
+/**
+ * Builds and proves the cards of a lesson, and fills its measures and supplies in.
+ *
+ * @param wishes another closed size (of the main card), unit or ruler grid than the lesson's own.
+ * @returns everything that could be worked out, and all findings: of the reading, the cards, the folding, the measures
+ * and the lesson as a whole. The lesson that was given is not changed.
+ */
+export function fillLesson(lesson: Lesson, wishes: Wishes = {}): FilledLesson {
+  const { frontMatter } = lesson
+  const unit = wishes.units ?? frontMatter.units
+  const grid = wishes.grid ?? gridFor(frontMatter, unit)
+  const { cards, complete, findings } = proveCards(lesson, unit, grid, wishes)
+  const names = namesOf(
+    cards.map(({ card }) => card),
+    complete,
+  )
+  let needsNames = false
+  const filling: Filling = {
+    unit,
+    grid,
+    lookup: (path, at) => {
+      needsNames = true
+      return names(path, at)
+    },
+  }
+  const figures: FigureNode[] = []
+  const tree = fillTree(lesson.tree, {
+    figure: (node) => figures.push(node),
+    measure: (node) => {
+      const { text, findings: found } = measureText(node, filling)
+      findings.push(...found)
+      return text === undefined ? node : { ...node, text }
+    },
+  })
+  const { supplies, findings: ofSupplies } = readSupplies(lesson.supplies, filling)
+  const filled = { frontMatter, unit, grid, tree, cards, supplies, steps: withStages(lesson.steps, tree) }
+  const input = { lesson, filled, figures, needsNames, complete }
+  return {
+    ...filled,
+    findings: inFileOrder([
+      ...lesson.findings,
+      ...findings,
+      ...ofSupplies,
+      ...rules.flatMap((rule) => rule(input)),
+    ]),
+  }
+}
+
+const gridFor = ({ grid, gridUnit }: FrontMatter, unit: Unit): Length =>
+  grid && gridUnit === unit ? grid : usualGrid[unit]
+
+function proveCards(
+  lesson: Lesson,
+  unit: Unit,
+  grid: Length,
+  wishes: Wishes,
+): { cards: ProvenCard[]; complete: boolean; findings: Finding[] } {
+  const main = mainCard(lesson.cards)
+  const findings: Finding[] = []
+  const cards = lesson.cards.flatMap((block) => {
+    const closed = block === main ? wishes.closed : undefined
+    const proven = proveCard(block, { unit, grid, ...(closed && { closed }) })
+    findings.push(...proven.findings)
+    return proven.card && proven.proof ? [{ card: proven.card, proof: proven.proof }] : []
+  })
+  return { cards, complete: cards.length > 0 && cards.length === lesson.cards.length, findings }
+}

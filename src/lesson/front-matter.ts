@@ -1,0 +1,153 @@
+import type { Root } from 'mdast'
+import { attempt, checkKeys, type Reading, report, wordOf } from '../card/reading.ts'
+import { type Entry, type Fields, readYaml, type YamlBlock } from '../card/yaml.ts'
+import { evaluateLength } from '../length/evaluate.ts'
+import { ExpressionError } from '../length/expression.ts'
+import { type Finding, nearestWord } from '../length/finding.ts'
+import { inches, type Length, type Unit } from '../length/length.ts'
+import { parseMeasure } from '../length/parse.ts'
+import { readSize } from '../length/text.ts'
+import type { FrontMatter } from './lesson.ts'
+import { placeOf, type Source, written } from './source.ts'
+import { readingOf, textsOf } from './yaml-reading.ts'
+
+/** The keys of the front matter. */
+export const frontMatterKeys = [
+  'title',
+  'summary',
+  'level',
+  'units',
+  'grid',
+  'sizes',
+  'lang',
+  'video',
+  'credits',
+] as const
+
+/** The front matter of a parsed file, as YAML with its place; undefined when there is none. */
+export function frontMatterBlock(tree: Root, source: Source): YamlBlock | undefined {
+  const [node] = tree.children
+  if (node?.type !== 'yaml') return undefined
+  const raw = written(source, node.position)
+  const first = /\r\n?|\n/.exec(raw)
+  const from = first ? first.index + first[0].length : raw.length
+  const to = Math.max(from, raw.search(/(?:\r\n?|\n)[^\r\n]*$/))
+  const start = (placeOf(node.position).offset ?? 0) + from
+  return {
+    name: 'front matter',
+    text: raw.slice(from, to).replace(/\r(?!\n)/g, '\n'),
+    place: source.place(start, start + to - from),
+  }
+}
+
+/** Checks the front matter. What is missing or wrong is told, and has its usual value. */
+export function readFrontMatter(
+  block: YamlBlock | undefined,
+  source: Source,
+): { frontMatter: FrontMatter; findings: Finding[] } {
+  const { top, findings } = block ? readYaml(block) : { top: undefined, findings: [] }
+  const fields: Fields = top?.value.fields ?? new Map()
+  const reading = readingOf(findings)
+  checkKeys(reading, fields, frontMatterKeys, 'the front matter')
+  const nearTitle = [...fields.keys()].some((key) => nearestWord(key, frontMatterKeys) === 'title')
+  if (!nearTitle) reportNoTitle(reading, block, source)
+  const entry = (key: (typeof frontMatterKeys)[number]): Entry | undefined => fields.get(key)?.value
+  const text = (key: (typeof frontMatterKeys)[number], cure: string): string | undefined =>
+    textsOf(reading, entry(key), `\`${key}\` wants a text`, cure)
+      .map((t) => t.text.trim())
+      .join(', ') || undefined
+  const title = text('title', 'Write `title: Harbour lights`')
+  const summary = text('summary', 'Write one sentence')
+  const credits = text('credits', 'Write the names')
+  const lang = checked(reading, entry('lang'), isLanguage, 'a language tag', '`en` or `de-CH`')
+  const video = checked(reading, entry('video'), isLink, 'a link', 'the whole address, with `https://`')
+  return {
+    frontMatter: {
+      title: title ?? 'Untitled lesson',
+      ...(summary && { summary }),
+      level: wordOf(reading, entry('level'), ['beginner', 'improver', 'advanced']),
+      units: wordOf(reading, entry('units'), ['in', 'mm']),
+      ...gridOf(reading, entry('grid')),
+      sizes: sizesOf(reading, entry('sizes')),
+      lang: lang ?? 'en',
+      ...(video && { video }),
+      ...(credits && { credits }),
+    },
+    findings,
+  }
+}
+
+function reportNoTitle(reading: Reading, block: YamlBlock | undefined, source: Source): void {
+  const start = source.place(source.text.startsWith('\ufeff') ? 1 : 0, 0)
+  const open = !block && /^\ufeff?---[ \t]*[\r\n]/.test(source.text)
+  const place = block?.place ?? { ...start, end: start.offset }
+  if (open)
+    report(
+      reading,
+      'open-front-matter',
+      place,
+      'The front matter is never closed',
+      'Add a line `---` below its last line',
+    )
+  else
+    report(
+      reading,
+      'missing-key',
+      place,
+      'The lesson has no title',
+      block
+        ? 'Add `title:`'
+        : 'Start the file with a line `---`, a line `title:` with the title, and a line `---`',
+    )
+}
+
+function gridOf(reading: Reading, entry: Entry | undefined): { grid: Length; gridUnit: Unit } | object {
+  const [text] = textsOf(reading, entry, '`grid` wants a length', 'Write `grid: 1/16 in` or `grid: 1 mm`')
+  return (text && attempt(reading, text, readGrid)) ?? {}
+}
+
+/** A ruler grid, and the unit it is written in. Throws ExpressionError. */
+function readGrid(text: string): { grid: Length; gridUnit: Unit } {
+  const { expression } = parseMeasure(text)
+  const grid = evaluateLength(expression)
+  if (grid.lte(0) || grid.gt(inches(1)))
+    throw new ExpressionError(
+      'value',
+      `\`${text.trim()}\` is no ruler, expected what a hand can cut`,
+      expression,
+      'Write `grid: 1/16 in` or `grid: 1 mm`',
+    )
+  return { grid, gridUnit: expression.kind === 'length' && /^(?:in|ft)$/.test(expression.unit) ? 'in' : 'mm' }
+}
+
+function sizesOf(reading: Reading, entry: Entry | undefined): FrontMatter['sizes'] {
+  const texts = textsOf(reading, entry, 'A size is wanted here', 'Write a size such as `7 x 5 in`')
+  return texts.flatMap((item) => {
+    const size = attempt(reading, item, readSize)
+    return size ? [{ text: item.text.trim(), size }] : []
+  })
+}
+
+function checked(
+  reading: Reading,
+  entry: Entry | undefined,
+  test: (text: string) => boolean,
+  wanted: string,
+  example: string,
+): string | undefined {
+  const [item] = textsOf(reading, entry, `This wants ${wanted}`, `Write ${example}`)
+  const text = item?.text.trim()
+  if (!item || !text || test(text)) return text
+  report(reading, 'value', item.place, `\`${text}\` is not ${wanted}`, `Write ${example}`)
+  return undefined
+}
+
+const isLink = (text: string): boolean => /^https?:\/\/[^\s/]+\S*$/i.test(text)
+
+function isLanguage(tag: string): boolean {
+  try {
+    return Intl.getCanonicalLocales(tag).length === 1
+  } catch {
+    return false
+  }
+}

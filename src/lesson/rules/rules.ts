@@ -1,0 +1,8 @@
+import { figurePiece } from './figure-piece.ts'
+import { noCard } from './no-card.ts'
+import { noCaution } from './no-caution.ts'
+import { noSteps } from './no-steps.ts'
+import type { Rule } from './rule.ts'
+
+/** Every rule about a lesson as a whole. */
+export const rules: readonly Rule[] = [noCard, noSteps, figurePiece, noCaution]
