@@ -1,4 +1,4 @@
-import type { BlockContent, Parent, PhrasingContent } from 'mdast'
+import type { BlockContent, Data, Parent, PhrasingContent } from 'mdast'
 import type { Literal, Node } from 'unist'
 import type { Place } from '../length/finding.ts'
 
@@ -9,7 +9,7 @@ export interface MeasureNode extends Literal {
   value: string
   /** `5 7/8 in`; absent before filling, and when the measure has an error. */
   text?: string
-  data?: {
+  data?: Data & {
     /** Where each line of `value` starts in the file, if it has several. */
     lines?: readonly Place[]
   }
@@ -54,7 +54,7 @@ export interface FigureNode extends Parent {
   of?: string
   /** The caption. */
   children: PhrasingContent[]
-  data?: {
+  data?: Data & {
     /** Where the value of `of` stands in the file. */
     ofPlace?: Place
   }

@@ -1,6 +1,7 @@
 import type { Nodes, Root } from 'mdast'
 import remarkParse from 'remark-parse'
 import { unified } from 'unified'
+import type { Position } from 'unist'
 import { lessonSyntax } from './syntax/syntax.ts'
 
 const processor = unified().use(remarkParse).use(lessonSyntax).freeze()
@@ -22,13 +23,23 @@ export function parseMarkdown(text: string): Root {
 export const hasMark = (text: string): boolean => text.charCodeAt(0) === 0xfeff
 
 function moveOffsets(node: Nodes, by: number): void {
-  // A point may be shared by several nodes; each node gets its own.
-  if (node.position) {
-    const { start, end } = node.position
-    node.position = {
-      start: { ...start, offset: (start.offset ?? 0) + by },
-      end: { ...end, offset: (end.offset ?? 0) + by },
-    }
-  }
+  if (node.position) node.position = moved(node.position, by)
+  // Directives keep the places of their parts as data.
+  const parts = node.data && 'position' in node.data ? (node.data.position as Record<string, unknown>) : {}
+  movePositions(parts, by)
   if ('children' in node) for (const child of node.children) moveOffsets(child, by)
 }
+
+/** Positions by name; one of the names may hold further positions by name. */
+function movePositions(parts: Record<string, unknown>, by: number): void {
+  for (const [name, part] of Object.entries(parts)) {
+    if (name === 'attributes') movePositions(part as Record<string, unknown>, by)
+    else parts[name] = moved(part as Position, by)
+  }
+}
+
+/** A point may be shared by several positions: each gets its own. */
+const moved = ({ start, end }: Position, by: number): Position => ({
+  start: { ...start, offset: (start.offset ?? 0) + by },
+  end: { ...end, offset: (end.offset ?? 0) + by },
+})

@@ -14,6 +14,14 @@ export function plainText(node: Nodes): string {
       return node.alt ?? ''
     case 'break':
       return ' '
+    case 'root':
+    case 'blockquote':
+    case 'callout':
+    case 'list':
+    case 'listItem':
+    case 'table':
+    case 'tableRow':
+      return node.children.map(plainText).join(' ')
     default:
       return 'children' in node ? node.children.map(plainText).join('') : ''
   }
