@@ -1,0 +1,113 @@
+import type { Finding } from '../length/finding.ts'
+import { suggestWord } from '../length/finding.ts'
+import type { Unit } from '../length/length.ts'
+import type { ProvenCard } from '../lesson/lesson.ts'
+import type { FigureKind } from '../lesson/nodes.ts'
+import { drawClosed } from './closed.ts'
+import type { Figure } from './figure.ts'
+import type { FigureOptions } from './fit.ts'
+import { drawFlat } from './flat.ts'
+import { frame, type Sheet } from './frame.ts'
+import { drawPlace } from './place.ts'
+import { spanView } from './place-span.ts'
+import { layerView } from './place-view.ts'
+import { drawStanding } from './standing.ts'
+
+export type { FigureOptions } from './fit.ts'
+
+/** What is wrong with a figure that cannot be drawn; its place is that of the directive, which this stage does not know. */
+export type FigureFinding = Omit<Finding, 'place'>
+export type Drawn = Figure | { readonly findings: readonly FigureFinding[] }
+
+type Draw = (
+  card: ProvenCard,
+  of: string | undefined,
+  unit: Unit,
+  options: FigureOptions,
+) => Sheet | FigureFinding
+
+const flat: Draw = ({ card }, of = 'base', unit, options) => {
+  const piece = card.structure.pieces.find((p) => p.name === of)
+  return piece
+    ? drawFlat(card, piece, unit, options)
+    : unknown(
+        of,
+        card.structure.pieces.map((p) => p.name),
+      )
+}
+
+const place: Draw = ({ card, proof }, of, unit, options) => {
+  const spans = card.structure.pieces.filter((p) => p.kind === 'span')
+  const known = [...card.layers.map((l) => l.name), ...spans.map((s) => s.name)]
+  const name = of ?? known[0]
+  if (name === undefined) return nothingOnIt
+  const layer = card.layers.find((l) => l.name === name)
+  const span = spans.find((s) => s.name === name)
+  if (!layer && !span) return unknown(name, known)
+  const view = layer
+    ? layerView(card, layer)
+    : span && proof.standing && spanView(card, span, proof.standing.pose)
+  return view ? drawPlace(view, card.structure, unit, options) : doesNotFold
+}
+
+const standing: Draw = ({ card, proof }, of, unit, options) => {
+  const pieces = card.structure.pieces.map((p) => p.name)
+  if (of !== undefined && of !== card.name && !pieces.includes(of)) return unknown(of, pieces)
+  const accent = of === card.name ? undefined : of
+  return proof.standing ? drawStanding(card, proof.standing, accent, unit, options) : doesNotFold
+}
+
+const closed: Draw = ({ card, proof }, _of, unit, options) =>
+  proof.closed ? drawClosed(card, proof.closed, unit, options) : doesNotFold
+
+const kinds: Partial<Record<FigureKind, Draw>> = { flat, place, closed, standing }
+
+/**
+ * Draws a figure of a card.
+ *
+ * @param of name of a piece, layer or span; without it the figure's usual subject.
+ * @param unit the unit of the measures in it.
+ * @param options the room it may take, in mm at print size (82 × 70 unless said), and its text size in points.
+ * @returns the figure, or findings that say why there is none.
+ */
+export function drawFigure(
+  show: FigureKind,
+  card: ProvenCard,
+  of: string | undefined,
+  unit: Unit,
+  options: FigureOptions = {},
+): Drawn {
+  const draw = kinds[show]
+  const drawn = draw ? draw(card, of, unit, options) : notYet(show)
+  return 'rule' in drawn ? { findings: [drawn] } : frame(drawn)
+}
+
+const unknown = (name: string, known: readonly string[]): FigureFinding => ({
+  rule: 'unknown-name',
+  severity: 'error',
+  message: `Unexpected name \`${name}\`, expected a piece of this card`,
+  suggestion: suggestWord(name, known),
+})
+
+const notYet = (show: string): FigureFinding => ({
+  rule: 'figure-not-drawn',
+  severity: 'warning',
+  message: `A figure that shows \`${show}\` cannot be drawn yet`,
+  suggestion: `Show ${Object.keys(kinds)
+    .map((k) => `\`${k}\``)
+    .join(', ')} instead`,
+})
+
+const nothingOnIt: FigureFinding = {
+  rule: 'figure-not-drawn',
+  severity: 'error',
+  message: 'Nothing is stuck on this card, so there is no place to show',
+  suggestion: 'Show `flat`, or add a layer to the card',
+}
+
+const doesNotFold: FigureFinding = {
+  rule: 'figure-not-drawn',
+  severity: 'error',
+  message: 'This figure needs a card that folds, and this one does not yet',
+  suggestion: 'Cure what the check says of its folding first',
+}

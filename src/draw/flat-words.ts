@@ -1,0 +1,97 @@
+import type { Score } from '../card/scores.ts'
+import type { Fold } from '../card/structure.ts'
+import { listOf } from '../length/finding.ts'
+import { formatLength, formatLengths, formatSize } from '../length/format.ts'
+import type { Unit } from '../length/length.ts'
+import type { FlatParts } from './flat-parts.ts'
+import type { Entry } from './legend.ts'
+
+/** Turning a piece over so that the edge that the marks are measured from stays where it is. */
+const turnOver = { width: 'turn over top to bottom', height: 'turn over left to right' } as const
+const from = { width: 'from the left edge', height: 'from the lower edge' } as const
+
+interface Group {
+  readonly fold: Fold
+  readonly along: Score['along']
+  readonly scores: readonly Score[]
+}
+
+/** Scores that are made in one go: of one fold, measured along one edge. What is scored on the face comes first. */
+function groupsOf(scores: readonly Score[]): Group[] {
+  const all = (['mountain', 'valley'] as const).flatMap((fold) =>
+    (['width', 'height'] as const).map((along) => ({
+      fold,
+      along,
+      scores: scores.filter((s) => s.fold === fold && s.along === along),
+    })),
+  )
+  return all.filter((group) => group.scores.length > 0)
+}
+
+/** Which side to score where; what is cut out. */
+export function flatLegend(parts: FlatParts, unit: Unit): Entry[] {
+  const groups = groupsOf(parts.scores)
+  const straight = groups.map(({ fold, along, scores }): Entry => {
+    // A short list stays on one line.
+    const list = formatLengths(
+      scores.map((s) => s.at),
+      unit,
+    )
+    const at = scores.length > 4 ? list : list.replaceAll(' ', '\u00a0')
+    const how =
+      scores[0]?.side === 'face'
+        ? `score this side at\u00a0${at}`
+        : `${turnOver[along]}, score the back at\u00a0${at}`
+    return { sample: fold, text: `${fold}: ${how}` }
+  })
+  const slanting = (['mountain', 'valley'] as const)
+    .filter(
+      (fold) =>
+        parts.creases.filter((c) => c.fold === fold).length >
+        parts.scores.filter((s) => s.fold === fold).length,
+    )
+    .map(
+      (fold): Entry => ({
+        sample: fold,
+        text: `${fold}: score ${fold === 'mountain' ? 'this side' : 'the back'} along the slanting line`,
+      }),
+    )
+  const cuts = [
+    ...(parts.holes.length > 0 ? ['cut the window out'] : []),
+    ...(parts.slits.length > 0 ? ['cut the slit'] : []),
+  ]
+  const solid = cuts.length > 0 ? [{ sample: 'cut' as const, text: `solid: ${listOf(cuts)}` }] : []
+  return [...straight, ...slanting, ...solid]
+}
+
+/** What a sighted reader takes from the drawing of a flat piece. */
+export function flatWords(parts: FlatParts, unit: Unit): string {
+  const { piece, plates, scores, inner } = parts
+  const said = (s: Score) =>
+    `${formatLength(s.at, unit)} ${from[s.along]}, ${s.fold}, scored on ${s.side === 'face' ? 'this side' : 'the back'}`
+  const marks = (['width', 'height'] as const).flatMap((along) => {
+    const own = inner.filter((m) => m.along === along).map((m) => m.at)
+    const once = own
+      .filter((m, i) => own.findIndex((other) => other.equals(m)) === i)
+      .sort((a, b) => a.compare(b))
+    return once.length > 0 ? [`${formatLengths(once, unit)} ${from[along]}`] : []
+  })
+  const what = [
+    ...(parts.holes.length > 0 ? ['window edges'] : []),
+    ...(parts.slits.length > 0 ? ['slit ends'] : []),
+    ...(parts.lettering.length > 0 ? ['left edges of the letters'] : []),
+  ]
+  return [
+    `${sentence(piece.name)}, ${piece.stock.name}, laid flat${scores.length > 0 ? ' with the inside face up' : ''}: ${formatSize(piece.size, unit)}, width first.`,
+    ...(plates.length > 1 ? [`Panels: ${listOf(plates.map((p) => p.name))}.`] : []),
+    ...(scores.length > 0 ? [`Score lines: ${scores.map(said).join('; ')}.`] : []),
+    ...(parts.lettering.length > 0
+      ? [`Letters ${parts.lettering.map((l) => l.letters.join('')).join(' ')}.`]
+      : []),
+    ...(marks.length > 0 ? [`${sentence(listOf(what))} at ${listOf(marks)}.`] : []),
+    ...(piece.stock.direction === 'upright' ? ['The pattern stands upright.'] : []),
+    ...(piece.count > 1 ? [`Cut ${piece.count} of them.`] : []),
+  ].join(' ')
+}
+
+export const sentence = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)

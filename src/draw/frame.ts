@@ -1,0 +1,85 @@
+import type { Element, ElementContent } from 'hast'
+import { s } from 'hastscript'
+import { boxOf } from './box.ts'
+import type { Figure } from './figure.ts'
+import { font } from './ink.ts'
+import type { Mark } from './mark.ts'
+import { num } from './num.ts'
+
+/** Stands for the figure's own prefix in ids until its content, and so the prefix, is known. */
+export const idMark = 'fig~'
+
+/** Clear room round everything drawn, in mm. */
+export const rim = 0.6
+
+/** What a figure is made of. */
+export interface Sheet {
+  readonly marks: readonly Mark[]
+  readonly defs: readonly Element[]
+  readonly title: string
+  /** What a sighted reader takes from it. */
+  readonly alternative: string
+  /** Tells apart figures of the same content on one page. */
+  readonly key?: string
+}
+
+/** The size of a drawing with its rim. */
+export function extent(marks: readonly Mark[]): { width: number; height: number } {
+  const box = boxOf(marks.map((m) => m.box))
+  return { width: box.right - box.left + 2 * rim, height: box.bottom - box.top + 2 * rim }
+}
+
+/** Makes the SVG: real size, a title and a description, and ids that follow from the content alone. */
+export function frame(sheet: Sheet): Figure {
+  const box = boxOf(sheet.marks.map((m) => m.box))
+  const { width, height } = extent(sheet.marks)
+  const content: ElementContent[] = [
+    s('title', { id: `${idMark}t` }, sheet.title),
+    s('desc', { id: `${idMark}d` }, sheet.alternative),
+    ...(sheet.defs.length > 0 ? [s('defs', {}, ...sheet.defs)] : []),
+    ...sheet.marks.map((m) => m.node),
+  ]
+  const svg = s(
+    'svg',
+    {
+      xmlns: 'http://www.w3.org/2000/svg',
+      class: 'figure',
+      width: `${num(width)}mm`,
+      height: `${num(height)}mm`,
+      viewBox: [box.left - rim, box.top - rim, width, height].map((n) => num(n)).join(' '),
+      role: 'img',
+      'aria-labelledby': `${idMark}t ${idMark}d`,
+      fill: 'none',
+      'font-family': font,
+      'font-weight': '400',
+    },
+    content,
+  )
+  const prefix = `f${hash(`${sheet.key ?? ''}${JSON.stringify(svg)}`)}-`
+  return { svg: withPrefix(svg, prefix), width, height, alternative: sheet.alternative }
+}
+
+function withPrefix(element: Element, prefix: string): Element {
+  const fix = (value: unknown): unknown => {
+    if (Array.isArray(value)) return value.map(fix)
+    return typeof value === 'string' ? value.replaceAll(idMark, prefix) : value
+  }
+  return {
+    ...element,
+    properties: Object.fromEntries(
+      Object.entries(element.properties).map(([k, v]) => [k, fix(v)]),
+    ) as Element['properties'],
+    children: element.children.map((c) => (c.type === 'element' ? withPrefix(c, prefix) : c)),
+  }
+}
+
+/** FNV-1a with 32 bits, twice over with different starts: short, stable ids, no secret. */
+function hash(text: string): string {
+  return [0x811c9dc5, 0x1000193]
+    .map((start) => {
+      let h = start
+      for (let i = 0; i < text.length; i++) h = Math.imul(h ^ text.charCodeAt(i), 0x01000193)
+      return (h >>> 0).toString(36)
+    })
+    .join('')
+}

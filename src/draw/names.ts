@@ -1,0 +1,74 @@
+import { type Box, boxAround, lineNear, near } from './box.ts'
+import { colours } from './ink.ts'
+import { capHeight, type LabelStyle, label, labelBox, textWidth } from './label.ts'
+import { area, type Mark } from './mark.ts'
+import type { Spot } from './num.ts'
+
+/** What a name must keep clear of. */
+export interface Taken {
+  readonly boxes: readonly Box[]
+  readonly lines: readonly (readonly [Spot, Spot])[]
+}
+
+/** Clear room round a name, in mm. */
+const clear = 0.9
+
+/**
+ * The lines of a name in the middle of a room, level or reading upwards, wherever they fit; nothing when they do not.
+ *
+ * @param ground colour laid under the name where the room has a pattern.
+ */
+export function nameIn(
+  room: Box,
+  lines: readonly string[],
+  size: number,
+  taken: Taken,
+  options: { ground?: string; class?: string; colour?: string; bold?: boolean } = {},
+): Mark[] {
+  const pitch = size * 1.25
+  const middle: Spot = [(room.left + room.right) / 2, (room.top + room.bottom) / 2]
+  const style = (turned: boolean): LabelStyle => ({
+    class: options.class ?? 'name',
+    size,
+    anchor: 'middle',
+    turned,
+    colour: options.colour ?? colours.slate,
+    ...(options.bold && { bold: true }),
+  })
+  const long = Math.max(...lines.map((text) => textWidth(text, size)))
+  const deep = (lines.length - 1) * pitch + capHeight * size
+  for (const turned of [false, true])
+    for (const share of [0, -0.3, 0.3, -0.4, 0.4]) {
+      const [w, h] = turned ? [deep, long] : [long, deep]
+      const shift = (room.bottom - room.top) * share
+      const [x, y] = [middle[0], middle[1] + shift]
+      const at = lines.map((_, i): Spot => {
+        const down = i * pitch - deep / 2 + capHeight * size
+        return turned ? [x + down, y] : [x, y + down]
+      })
+      const texts = lines.map((text, i) => labelBox(text, at[i] as Spot, style(turned)))
+      const whole = boxAround(
+        texts.flatMap((b): Spot[] => [
+          [b.left, b.top],
+          [b.right, b.bottom],
+        ]),
+        clear,
+      )
+      if (w + 2 * clear > room.right - room.left || h + 2 * clear > room.bottom - room.top) continue
+      if (whole.top < room.top || whole.bottom > room.bottom) continue
+      if (taken.boxes.some((b) => near(whole, b)) || taken.lines.some(([a, b]) => lineNear(whole, a, b)))
+        continue
+      const { left, top, right, bottom } = whole
+      const ground: Spot[] = [
+        [left, top],
+        [right, top],
+        [right, bottom],
+        [left, bottom],
+      ]
+      return [
+        ...(options.ground ? [area([ground], { class: 'ground', fill: options.ground })] : []),
+        ...lines.map((text, i) => label(text, at[i] as Spot, style(turned))),
+      ]
+    }
+  return []
+}

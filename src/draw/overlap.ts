@@ -1,0 +1,85 @@
+import type { Camera } from './camera.ts'
+import { clipLoop, mix2 } from './clip.ts'
+import { type Face, over } from './face.ts'
+import { dot } from './space.ts'
+
+type Spot = readonly [number, number]
+
+/** Faces that come nearer than this, in mm, lie on one another: which is in front, the bonds say. */
+export const touching = 0.5
+
+/** Overlaps smaller than this, in mm², are two edges that meet. */
+const leastArea = 0.05
+
+/** How a face lies to another where one hides the other: by how many mm it is nearer to the eye, at least and at most. */
+export interface Lead {
+  readonly least: number
+  readonly most: number
+}
+
+/** Compares two faces where their images overlap; nothing when they do not, or when one is seen along its edge. */
+export function leadOf(a: Face, b: Face, camera: Camera): Lead | undefined {
+  if (Math.abs(dot(a.place.normal, camera.eye)) < 1e-3 || Math.abs(dot(b.place.normal, camera.eye)) < 1e-3)
+    return undefined
+  const [inA, inB] = [image(a, camera), image(b, camera)]
+  const leads: number[] = []
+  for (const partA of convexParts(inA))
+    for (const partB of convexParts(inB)) {
+      const common = meet(partA, partB)
+      if (Math.abs(area(common)) < leastArea) continue
+      // Nearness is linear over a face, so its extremes are at corners.
+      for (const spot of common) leads.push(nearness(a, spot, camera) - nearness(b, spot, camera))
+    }
+  return leads.length > 0 ? { least: Math.min(...leads), most: Math.max(...leads) } : undefined
+}
+
+/** A face on the paper, y upwards, counter-clockwise. */
+function image(face: Face, camera: Camera): Spot[] {
+  const spots = face.outline.map(({ at }): Spot => [dot(at, camera.right), dot(at, camera.up)])
+  return area(spots) < 0 ? spots.reverse() : spots
+}
+
+/** How near to the eye a face is where it is seen at a spot. */
+function nearness(face: Face, [x, y]: Spot, { right, up, eye }: Camera): number {
+  const at = [0, 1, 2].map((i) => (right[i] ?? 0) * x + (up[i] ?? 0) * y) as unknown as typeof eye
+  return -over(face, at) / dot(face.place.normal, eye)
+}
+
+export const area = (loop: readonly Spot[]): number =>
+  loop.reduce((sum, [x, y], i) => {
+    const [nx, ny] = loop[(i + 1) % loop.length] as Spot
+    return sum + (x * ny - nx * y) / 2
+  }, 0)
+
+/** What two convex loops have in common. */
+const meet = (a: readonly Spot[], b: readonly Spot[]): Spot[] =>
+  b.reduce<Spot[]>(
+    (rest, from, i) => {
+      const to = b[(i + 1) % b.length] as Spot
+      return clipLoop(rest, (p) => turn(from, to, p), mix2)
+    },
+    [...a],
+  )
+
+/** More than 0 where `c` lies to the left of the line from `a` to `b`. */
+const turn = (a: Spot, b: Spot, c: Spot): number =>
+  (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0])
+
+/** A counter-clockwise loop as convex ones: itself, or the triangles of cutting its ears off. */
+function convexParts(loop: readonly Spot[]): Spot[][] {
+  const rest = [...loop]
+  const at = (i: number) => rest[(i + rest.length) % rest.length] as Spot
+  if (rest.every((p, i) => turn(at(i - 1), p, at(i + 1)) > -1e-9)) return [rest]
+  const parts: Spot[][] = []
+  while (rest.length > 3) {
+    const ear = rest.findIndex((p, i) => {
+      const [a, c] = [at(i - 1), at(i + 1)]
+      const inside = (q: Spot) => turn(a, p, q) > 0 && turn(p, c, q) > 0 && turn(c, a, q) > 0
+      return turn(a, p, c) > 1e-12 && !rest.some((q) => q !== a && q !== p && q !== c && inside(q))
+    })
+    if (ear < 0) break
+    parts.push([at(ear - 1), at(ear), at(ear + 1)])
+    rest.splice(ear, 1)
+  }
+  return [...parts, rest]
+}

@@ -1,0 +1,65 @@
+import type { Border, Card, Layer } from '../card/card.ts'
+import { hingesOf } from '../card/scores.ts'
+import type { Fold, Piece } from '../card/structure.ts'
+import type { Length } from '../length/length.ts'
+import { ontoPanel } from './bonded.ts'
+import { type Flat, flatLine, flatLoop, toMm } from './plane.ts'
+
+/** Something to be put in its place, and what is round it; mm, x to the right, y upwards, as seen from its side. */
+export interface PlaceView {
+  readonly piece: Piece
+  /** The panels it goes on; the first is the one that is measured. */
+  readonly panels: readonly { readonly name: string; readonly loop: readonly Flat[] }[]
+  readonly neighbours: readonly (readonly Flat[])[]
+  readonly ground: Piece
+  /** Whether the back of the ground is what is seen. */
+  readonly back: boolean
+  readonly creases: readonly { readonly fold: Fold; readonly ends: readonly [Flat, Flat] }[]
+  /** The piece itself, once for each panel, its windows behind its outline. */
+  readonly laid: readonly (readonly (readonly Flat[])[])[]
+  readonly border: Border
+  /** Height of the foam under it. */
+  readonly raise: Length
+  /** How what it goes on is said: `the inside of floor`. */
+  readonly onto: string
+}
+
+/** A layer on its panels, with the piece that these belong to round them. */
+export function layerView(card: Card, layer: Layer): PlaceView | undefined {
+  const { structure } = card
+  const piece = structure.pieces.find((p) => p.name === layer.name)
+  const plates = layer.on.flatMap((name) => structure.plates.find((p) => p.name === name) ?? [])
+  const ground = structure.pieces.find((p) => p.name === plates[0]?.piece)
+  const bonds = layer.plates.flatMap((name) => structure.bonds.find((b) => b.plate === name) ?? [])
+  if (!piece || !ground || bonds.length === 0) return undefined
+  const back = layer.side === 'back'
+  const wide = toMm(ground.size.width)
+  // Seen from the back, left and right change places, and with them the way round.
+  const seen = (loop: readonly Flat[]): Flat[] =>
+    back ? loop.map(([x, y]): Flat => [wide - x, y]).reverse() : [...loop]
+  const alone = ground.count > 1
+  const around = structure.plates.filter((p) => p.piece === ground.name && !layer.on.includes(p.name))
+  const on = alone ? plates.slice(0, 1) : plates
+  return {
+    piece,
+    ground,
+    back,
+    panels: on.map(({ name, outline }) => ({ name, loop: seen(flatLoop(outline)) })),
+    neighbours: alone ? [] : around.map(({ outline }) => seen(flatLoop(outline))),
+    creases: hingesOf(structure, ground.name).map(({ fold, line }) => {
+      const [a, b] = seen(flatLine(line)) as [Flat, Flat]
+      return { fold: back ? otherWay[fold] : fold, ends: [a, b] }
+    }),
+    laid: bonds.slice(0, on.length).map((bond) => {
+      const plate = structure.plates.find((p) => p.name === bond.plate)
+      const carry = ontoPanel(bond)
+      return [plate?.outline ?? [], ...(plate?.holes ?? [])].map((loop) => seen(flatLoop(loop).map(carry)))
+    }),
+    border: layer.border,
+    raise: (bonds[0] as (typeof bonds)[number]).height,
+    onto: ground.kind === 'base' ? (back ? 'the outside of' : 'the inside of') : back ? 'the back of' : '',
+  }
+}
+
+/** What is a valley on one side is a mountain on the other. */
+const otherWay: Readonly<Record<Fold, Fold>> = { valley: 'mountain', mountain: 'valley' }

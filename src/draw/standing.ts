@@ -1,0 +1,45 @@
+import type { Card } from '../card/card.ts'
+import type { Standing } from '../fold/pose.ts'
+import type { Unit } from '../length/length.ts'
+import { frontLeft } from './camera.ts'
+import { facesOf } from './face.ts'
+import { faceMarks } from './face-marks.ts'
+import { type FigureOptions, fitted, usualRoom } from './fit.ts'
+import type { Sheet } from './frame.ts'
+import { point, usualText } from './ink.ts'
+import { legend } from './legend.ts'
+import type { Mark } from './mark.ts'
+import { paintOrder } from './sort.ts'
+import { sizeWords, standingWords } from './standing-words.ts'
+import { makePalette } from './stock.ts'
+
+/**
+ * The card as it stands, from the front left and slightly above.
+ *
+ * @param of a piece to draw in the accent colour.
+ */
+export function drawStanding(
+  card: Card,
+  standing: Standing,
+  of: string | undefined,
+  unit: Unit,
+  options: FigureOptions,
+): Sheet {
+  const room = { ...usualRoom, ...options }
+  const size = (options.text ?? usualText) * point
+  const palette = makePalette(card.structure)
+  const faces = paintOrder(facesOf(card.structure, standing.pose), card.structure, frontLeft)
+  const draw = (scale: number): Mark[] => {
+    const shape = faceMarks(faces, card, { camera: frontLeft, scale, palette, of })
+    const below = options.dimensions ? [{ text: sizeWords(standing, card, unit) }] : []
+    return [...shape, ...legend(shape, below, size, room.maxWidth - 1.5)]
+  }
+  const long = Math.max(standing.width, standing.height, standing.depth)
+  return {
+    marks: fitted(draw, room, { least: 12 / long, most: 2 }),
+    defs: palette.defs(),
+    title: of ? `The card standing, with ${of}` : 'The card standing',
+    alternative: standingWords(card, standing, of, unit),
+    ...(options.key !== undefined && { key: options.key }),
+  }
+}
