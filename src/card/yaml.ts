@@ -44,9 +44,11 @@ export function readYaml(block: Pick<YamlBlock, 'text' | 'place'>): {
   findings: Finding[]
 } {
   const findings: Finding[] = []
+  // The parser itself does not count the lines behind a mistake.
   const lines = new LineCounter()
+  lines.addNewLine(0)
+  for (const { index } of block.text.matchAll(/\n/g)) lines.addNewLine(index + 1)
   const document = parseDocument(block.text, {
-    lineCounter: lines,
     version: '1.2',
     schema: 'failsafe',
     merge: false,

@@ -59,7 +59,10 @@ export function placeIn(node: MeasureNode, start: number, end: number): Place {
   let from = 0
   for (const [i, line] of node.value.split(/\r\n?|\n/).entries()) {
     const at = lines[i]
-    if (at && start <= from + line.length) return within(at, start - from, Math.min(end - from, line.length))
+    if (at && start <= from + line.length) {
+      const longest = (at.end ?? 0) - (at.offset ?? 0)
+      return within(at, Math.min(start - from, longest), Math.min(end - from, longest))
+    }
     from += line.length + (node.value.startsWith('\r\n', from + line.length) ? 2 : 1)
   }
   return place

@@ -13,9 +13,9 @@ const processor = unified().use(remarkParse).use(lessonSyntax).freeze()
  * @returns a tree with directive and expression nodes, and with positions in that text.
  */
 export function parseMarkdown(text: string): Root {
-  const mark = hasMark(text)
-  const tree = processor.parse(mark ? text.slice(1) : text)
-  if (mark) moveOffsets(tree, 1)
+  const tree = processor.parse(text)
+  // The parser skips the mark without counting it.
+  if (hasMark(text)) moveOffsets(tree, 1)
   return tree
 }
 

@@ -5,6 +5,7 @@ import { fillLesson } from '../../src/lesson/fill.ts'
 import type { FilledLesson } from '../../src/lesson/lesson.ts'
 import type { MeasureNode } from '../../src/lesson/nodes.ts'
 import { readLesson } from '../../src/lesson/read.ts'
+import { lineAndColumn } from './line-and-column.ts'
 
 /** What is written by hand beside each lesson: place, rule, the words at that place, and the cure. */
 interface Expected {
@@ -25,15 +26,6 @@ const found = ({ findings }: FilledLesson, text: string, like: Expected['finding
     const told = [`${place?.line}:${place?.column}`, rule, at]
     return like[i]?.length === 3 ? told : [...told, suggestion]
   })
-
-/** Counted anew, without what the stage uses itself. */
-function lineAndColumn(text: string, offset: number): [number, number] {
-  const lines = text
-    .slice(0, offset)
-    .replace('\ufeff', '')
-    .split(/\r\n|\r|\n/)
-  return [lines.length, (lines.at(-1) ?? '').length + 1]
-}
 
 const variants: [string, (text: string) => string][] = [
   ['as it is', (text) => text],

@@ -18,7 +18,7 @@ export const measure: Handler<MdxTextExpression> = (node, walk, at) => {
     )
     return asText
   }
-  const lines = raw.slice(1, -1) === node.value ? undefined : lineStarts(node, raw, walk.source)
+  const lines = /[\r\n]/.test(raw) ? lineStarts(node, raw, walk.source) : undefined
   return {
     type: 'measure',
     value: node.value,
@@ -41,6 +41,8 @@ function lineStarts(node: MdxTextExpression, raw: string, source: Source): Place
     .split(/(\r\n?|\n)/)
     .flatMap((line, i) => {
       end += line.length
-      return i % 2 === 1 ? [] : [source.place(end - (values[i / 2] ?? '').length, end)]
+      if (i % 2 === 1) return []
+      // A tab may have become several spaces.
+      return [source.place(end - Math.min(line.length, (values[i / 2] ?? '').length), end)]
     })
 }

@@ -1,6 +1,7 @@
-import type { Finding } from '../../length/finding.ts'
+import type { Finding, Place } from '../../length/finding.ts'
 import type { FilledLesson, Lesson } from '../lesson.ts'
 import type { FigureNode } from '../nodes.ts'
+import { placeOf } from '../source.ts'
 
 /** What a rule looks at: the lesson as read, and as filled in so far. */
 export interface RuleInput {
@@ -17,10 +18,7 @@ export interface RuleInput {
 export type Rule = (input: RuleInput) => Finding[]
 
 /** The start of a lesson's body, for what is wrong with all of it. */
-export const startOf = ({
-  lesson,
-}: RuleInput): { line: number; column: number; offset: number; end: number } => {
-  const offset = lesson.tree.children[0]?.position?.start.offset ?? 0
-  const { line = 1, column = 1 } = lesson.tree.children[0]?.position?.start ?? {}
-  return { line, column, offset, end: offset }
+export function startOf({ lesson: { tree } }: RuleInput): Place {
+  const start = (tree.children[0] ?? tree).position?.start
+  return placeOf(start && { start, end: start })
 }
