@@ -1,14 +1,15 @@
 import { share } from '../../length/grid.ts'
-import { minus, shorter, times, zero } from '../../length/length.ts'
+import { type Length, minus, shorter, zero } from '../../length/length.ts'
 import { point, rectangle, strip } from '../strip.ts'
 import type { FoldStyle } from '../style.ts'
 
 /**
  * Upwards: floor H · V · prop H/2 · M · foot H/2, and a front panel W × H stuck on the foot.
  *
- * Shut, prop and foot lie face down on the floor with the front on top. Standing, the prop rises from the spine and the
- * foot comes down on the stop, at a distance s from the spine; prop, foot and floor are an isosceles triangle with
- * sides H/2, so the front leans over the floor at θ with cos θ = s/H.
+ * Shut, the prop lies face down on the upper half of the floor, the foot folds back up over it, and the upper half of
+ * the front is stuck on the foot, so that the front covers the floor. Standing, the prop rises from the spine to the
+ * middle of the front, whose lower edge comes down on the stop, at a distance s from the spine: prop, lower half of the
+ * front and floor are an isosceles triangle with sides H/2, so the front leans over the floor at θ with cos θ = s/H.
  */
 export const easel: FoldStyle<'stop'> = {
   name: 'easel',
@@ -20,7 +21,7 @@ export const easel: FoldStyle<'stop'> = {
       round: 'nearest',
     },
   },
-  panels: { floor: 'face', prop: 'back', foot: 'back', front: 'face' },
+  panels: { floor: 'face', prop: 'back', foot: 'face', front: 'face' },
   limits: ({ closed, lengths, say }) =>
     shorter(zero, lengths.stop) && shorter(lengths.stop, closed.height)
       ? []
@@ -44,26 +45,25 @@ export const easel: FoldStyle<'stop'> = {
       across: width,
       along: 'height',
     })
-    const end = times(height, 2)
-    const level = (y: typeof end) => ({ from: point(zero, y), to: point(width, y) })
+    const level = (y: Length) => ({ from: point(zero, y), to: point(width, y) })
     const front = { name: 'front', kind: 'base', stock, count: 1, size: { width, height }, cuts: [] } as const
     return {
       pieces: [...base.pieces, front],
       plates: [...base.plates, { name: 'front', piece: 'front', outline: rectangle(front.size), holes: [] }],
       hinges: base.hinges,
-      // Its lower edge lies on the free end of the foot.
+      // Where the strip goes on above the spine, the front lies beside it edge to edge.
       bonds: [
         {
           plate: 'front',
           onto: 'foot',
-          side: 'back',
-          over: true,
-          turn: 180,
-          at: point(zero, end),
+          side: 'face',
+          over: false,
+          turn: 0,
+          at: point(zero, height),
           height: zero,
         },
       ],
-      stops: [{ plate: 'foot', edge: level(end), onto: 'floor', line: level(minus(height, lengths.stop)) }],
+      stops: [{ plate: 'front', edge: level(zero), onto: 'floor', line: level(minus(height, lengths.stop)) }],
       display: { angles: [], plate: 'floor', rests: 'flat', turn: 0 },
     }
   },
