@@ -1,5 +1,5 @@
 import { share } from '../../length/grid.ts'
-import { type Length, minus, shorter, zero } from '../../length/length.ts'
+import { type Length, minus, shorter, times, zero } from '../../length/length.ts'
 import { point, rectangle, strip } from '../strip.ts'
 import type { FoldStyle } from '../style.ts'
 
@@ -38,8 +38,8 @@ export const easel: FoldStyle<'stop'> = {
       stock,
       panels: [
         { name: 'floor', length: height },
-        { name: 'prop', length: each },
-        { name: 'foot', length: rest },
+        { name: 'prop', length: rest },
+        { name: 'foot', length: each },
       ],
       folds: ['valley', 'mountain'],
       across: width,
@@ -51,7 +51,8 @@ export const easel: FoldStyle<'stop'> = {
       pieces: [...base.pieces, front],
       plates: [...base.plates, { name: 'front', piece: 'front', outline: rectangle(front.size), holes: [] }],
       hinges: base.hinges,
-      // Where the strip goes on above the spine, the front lies beside it edge to edge.
+      // Shut, a line of the foot lies as far below the spine as it lies above the mountain fold: its height less twice
+      // the prop is its height on the front. What does not halve on the ruler goes to the prop, so the foot stays inside.
       bonds: [
         {
           plate: 'front',
@@ -59,7 +60,7 @@ export const easel: FoldStyle<'stop'> = {
           side: 'face',
           over: false,
           turn: 0,
-          at: point(zero, height),
+          at: point(zero, times(rest, 2)),
           height: zero,
         },
       ],
