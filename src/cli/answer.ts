@@ -1,4 +1,3 @@
-import { writeFile } from './files.ts'
 import type { Options } from './flags.ts'
 import type { Outside } from './outside.ts'
 
@@ -7,8 +6,14 @@ export const asJson = (value: unknown): string => `${JSON.stringify(value, undef
 
 /** Gives an answer to the terminal, or to the file that `-o` names. */
 export async function answer(text: string, options: Options, outside: Outside): Promise<void> {
-  const { output, quiet } = options
+  const { output } = options
   if (output === undefined) return outside.stdout(text)
-  await writeFile(output, text, options, outside)
-  if (!quiet) outside.stderr(`Wrote ${output}\n`)
+  const { writeText } = await import('./files.ts')
+  await writeText(output, text, options, outside)
+  tellWritten([output], options, outside)
+}
+
+/** Says where the files are. */
+export function tellWritten(paths: readonly string[], { quiet }: Options, { stderr }: Outside): void {
+  if (!quiet) for (const path of paths) stderr(`Wrote ${path}\n`)
 }

@@ -37,7 +37,7 @@ export type FlagName = keyof typeof flags
 
 /** The options as read; one that was not given is missing. */
 export type Options = {
-  readonly [K in FlagName]?: (typeof flags)[K] extends { read: (text: string) => infer V } ? V : true
+  readonly [K in FlagName]?: (typeof flags)[K] extends { read: (text: string) => infer V } ? V : boolean
 }
 
 export const flagNames = Object.keys(flags) as FlagName[]

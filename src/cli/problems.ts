@@ -8,22 +8,12 @@ export class UsageError extends Error {
   }
 }
 
-/** Something outside foldlore failed: a file that cannot be read or written, no browser. Exit code 3. */
-export class OutsideError extends Error {
-  readonly suggestion: string | undefined
-
-  constructor(message: string, suggestion?: string) {
-    super(message)
-    this.suggestion = suggestion
-  }
-}
-
 export const exitCodes = { done: 0, lessonErrors: 1, wrongUsage: 2, outside: 3 } as const
 
 /** What each exit code means, for the help and the manual. */
 export const exitCodeHelp: Readonly<Record<number, string>> = {
   0: 'done',
   1: 'the lesson has errors; they are printed',
-  2: 'the command line is wrong',
+  2: 'the command line is wrong, or it would overwrite a file that foldlore did not make',
   3: 'something outside failed: a file is not there or cannot be written, no browser was found',
 }

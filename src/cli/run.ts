@@ -1,6 +1,7 @@
+import { NotOursError, OutsideError, ThemeError } from '../publish/problems.ts'
 import type { Outside } from './outside.ts'
 import { type Invocation, parse } from './parse.ts'
-import { exitCodes, OutsideError, UsageError } from './problems.ts'
+import { exitCodes, UsageError } from './problems.ts'
 
 /**
  * Runs one command line, without the program's name. Never throws.
@@ -12,9 +13,13 @@ export async function run(argv: readonly string[], outside: Outside): Promise<nu
     return await dispatch(parse(argv), outside)
   } catch (error) {
     outside.stderr(`foldlore: ${told(error)}\n`)
-    return error instanceof UsageError ? exitCodes.wrongUsage : exitCodes.outside
+    return isUsage(error) ? exitCodes.wrongUsage : exitCodes.outside
   }
 }
+
+/** What another command line would cure. */
+const isUsage = (error: unknown): boolean =>
+  error instanceof UsageError || error instanceof NotOursError || error instanceof ThemeError
 
 async function dispatch({ name, command, operands, options }: Invocation, outside: Outside): Promise<number> {
   if (options.version) {
@@ -37,8 +42,12 @@ async function dispatch({ name, command, operands, options }: Invocation, outsid
 }
 
 function told(error: unknown): string {
-  if (error instanceof UsageError || error instanceof OutsideError)
-    return error.suggestion === undefined ? error.message : `${error.message}\n  ${error.suggestion}`
+  if (error instanceof NotOursError)
+    return `${error.message}\n  Name another place with \`-o\`, or overwrite it with \`--force\``
+  if (isUsage(error) || error instanceof OutsideError) {
+    const { message, suggestion } = error as UsageError
+    return suggestion === undefined ? message : `${message}\n  ${suggestion}`
+  }
   // A mistake of ours: say so, with what helps to find it, rather than blame the lesson.
   return `A mistake inside foldlore, not in your lesson\n${error instanceof Error ? error.stack : error}`
 }

@@ -25,9 +25,9 @@ export function kitListing(kit: Kit): Listing {
     supplies('For the tutor', kit.tutor),
     {
       heading: 'To cut',
-      columns: [words('stock'), words('piece'), count('count'), measure('size')],
+      columns: [words('piece'), count('count'), measure('width × height'), words('stock')],
       rows: kit.stocks.flatMap(({ stock, pieces }) =>
-        pieces.map((p, i) => [i === 0 ? stock : '', named(p), String(p.count), formatSize(p.size, unit)]),
+        pieces.map((p) => [named(p), String(p.count), formatSize(p.size, unit), stock]),
       ),
     },
     {

@@ -36,11 +36,11 @@ test('a table with nothing in it is left out, and so is a column', () => {
   expect(sections.map((s) => s.heading)).toEqual(['In each kit', 'To cut'])
 })
 
-test('a stock is named once above its pieces', () => {
+test('pieces of one stock stand together', () => {
   const cut = listing.sections.find((s) => s.heading === 'To cut')
   expect(cut?.rows.slice(1, 3)).toEqual([
-    ['patterned paper', 'side strip', '32', '3/4 × 5 in'],
-    ['', 'backdrop', '16', '5 3/8 × 5 in'],
+    ['side strip', '32', '3/4 × 5 in', 'patterned paper'],
+    ['backdrop', '16', '5 3/8 × 5 in', 'patterned paper'],
   ])
 })
 

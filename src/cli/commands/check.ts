@@ -1,10 +1,11 @@
 import { type Finding, hasErrors, listOf } from '../../length/finding.ts'
+import { OutsideError } from '../../publish/problems.ts'
 import { findingJson } from '../../workshop/finding-json.ts'
 import { asJson } from '../answer.ts'
 import type { Action } from '../commands.ts'
 import { findingsText } from '../findings.ts'
 import { lessonFrom } from '../lesson-file.ts'
-import { exitCodes, OutsideError } from '../problems.ts'
+import { exitCodes } from '../problems.ts'
 
 /** `check LESSON…`. A lesson that cannot be read does not keep the others from being checked. */
 export const run: Action = async (paths, options, outside) => {

@@ -1,6 +1,7 @@
 import { starterLesson } from '../../workshop/starter.ts'
+import { tellWritten } from '../answer.ts'
 import type { Action } from '../commands.ts'
-import { writeFile } from '../files.ts'
+import { writeText } from '../files.ts'
 import { foldNamed } from '../fold-style.ts'
 import { exitCodes } from '../problems.ts'
 
@@ -8,7 +9,7 @@ import { exitCodes } from '../problems.ts'
 export const run: Action = async ([fold = '', file], options, outside) => {
   const style = foldNamed(fold)
   const path = file ?? `${style.name.replaceAll(' ', '-')}.md`
-  await writeFile(path, starterLesson(style), options, outside)
-  if (!options.quiet) outside.stdout(`Wrote ${path}\n`)
+  await writeText(path, starterLesson(style), options, outside)
+  tellWritten([path], options, outside)
   return exitCodes.done
 }

@@ -1,0 +1,26 @@
+import { dirname } from 'node:path'
+import { hasErrors } from '../../length/finding.ts'
+import { publishHandout } from '../../publish/handout.ts'
+import { NoBrowserError } from '../../publish/problems.ts'
+import { tellWritten } from '../answer.ts'
+import type { Action } from '../commands.ts'
+import { lessonFrom, tellFindings } from '../lesson-file.ts'
+import { pagesFor } from '../pages.ts'
+import { printSettings } from '../print-settings.ts'
+import { exitCodes } from '../problems.ts'
+
+/** `handout LESSON`: the page is kept when there is no browser to make the PDF with. */
+export const run: Action = async ([path = ''], options, outside) => {
+  const lesson = await lessonFrom(path, options, outside)
+  const pages = await pagesFor(path, '', options, outside)
+  const settings = { ...pages, ...printSettings(options, outside), folder: dirname(path) }
+  try {
+    const { paths, findings } = await publishHandout(lesson, settings, outside)
+    tellFindings(path, findings, options, outside)
+    tellWritten(paths, options, outside)
+    return hasErrors(findings) ? exitCodes.lessonErrors : exitCodes.done
+  } catch (error) {
+    if (error instanceof NoBrowserError && pages.html) tellWritten([`${pages.out}.html`], options, outside)
+    throw error
+  }
+}

@@ -1,0 +1,49 @@
+import { toHtml } from 'hast-util-to-html'
+import { h } from 'hastscript'
+import { measureHast } from '../publish/measure.ts'
+import type { Column, Listing, Section } from '../workshop/listing.ts'
+
+/** A list as the body of a printed page, in the words that a theme's style sheet knows. */
+export const listingBody = ({ title, intro, sections }: Listing): string =>
+  toHtml(
+    h('main', { className: ['sheet'] }, [
+      h(
+        'header',
+        { className: ['front'] },
+        h('div', [h('h1', title), h('p', { className: ['summary'] }, intro)]),
+      ),
+      ...sections.map(sectionHast),
+    ]),
+  )
+
+const sectionHast = ({ heading, columns, rows, note }: Section) =>
+  h('section', { className: ['cutting'] }, [
+    h('h2', heading),
+    h('table', { className: ['pieces'] }, [
+      h(
+        'thead',
+        h(
+          'tr',
+          columns.map((c) => h('th', { scope: 'col', className: classOf(c) }, c.head)),
+        ),
+      ),
+      h(
+        'tbody',
+        rows.map((row) =>
+          h(
+            'tr',
+            row.map((text, i) => cell(text, columns[i], i === 0)),
+          ),
+        ),
+      ),
+    ]),
+    ...(note ? [h('p', note)] : []),
+  ])
+
+/** The first cell of a row says what the row is about. */
+const cell = (text: string, column: Column | undefined, first: boolean) =>
+  first
+    ? h('th', { scope: 'row' }, h('span', { className: ['piece'] }, text))
+    : h('td', { className: column ? classOf(column) : [] }, measureHast(text))
+
+const classOf = ({ kind }: Column): string[] => ({ words: [], measure: ['size'], count: ['count'] })[kind]

@@ -1,0 +1,18 @@
+import { stat } from 'node:fs/promises'
+import process from 'node:process'
+import { disk } from '../publish/outside.ts'
+import type { Outside } from './outside.ts'
+
+/** The real outside: this machine's disk and terminal. */
+export const machine: Outside = {
+  ...disk,
+  env: process.env,
+  isFolder: (path) =>
+    stat(path).then(
+      (found) => found.isDirectory(),
+      // Whatever is wrong with it, reading or writing it tells better.
+      () => false,
+    ),
+  stdout: (text) => void process.stdout.write(text),
+  stderr: (text) => void process.stderr.write(text),
+}

@@ -1,0 +1,78 @@
+import { expect, test } from 'vitest'
+import { finding } from '../workshop/contract.ts'
+import { broken, harbour, small } from './lessons.ts'
+import { foldlore } from './memory.ts'
+
+const files = { 'small.md': small, 'broken.md': broken, 'harbour.md': harbour }
+
+test('a clean lesson: nothing found, exit code 0', async () => {
+  const { code, out, err } = await foldlore(['check', 'small.md'], files)
+  expect([code, out, err]).toEqual([0, 'No findings in 1 lesson.\n', ''])
+})
+
+test('every mistake is told at its line and column, with a cure, and the exit code is 1', async () => {
+  const { code, out, err } = await foldlore(['check', 'broken.md', 'small.md'], files)
+  expect([code, err]).toEqual([1, ''])
+  const column = (line: number, text: string) => (broken.split('\n')[line - 1]?.indexOf(text) ?? -1) + 1
+  const told = out.split('\n').filter((line) => line.startsWith('broken.md:'))
+  expect(told[0]).toMatch(
+    new RegExp(`^broken\\.md:27:${column(27, 'base.scors')} error .*\`scors\`.* \\(unknown-name\\)$`),
+  )
+  expect(told[1]).toMatch(
+    new RegExp(`^broken\\.md:29:${column(29, 'mta.size')} error .*\`mta.size\`.* \\(unknown-name\\)$`),
+  )
+  expect(out).toContain('\n  Write `base.scores`\n')
+  expect(out).toContain('\n  Write `mat.size`\n')
+  expect(out).toMatch(/\n2 errors.* in 2 lessons\.\n$/)
+})
+
+test('--json gives the findings of every lesson', async () => {
+  const { code, out } = await foldlore(['check', 'broken.md', 'small.md', '--json'], files)
+  const { lessons } = JSON.parse(out)
+  expect(code).toBe(1)
+  expect(lessons.map((l: { file: string }) => l.file)).toEqual(['broken.md', 'small.md'])
+  const findings = finding.array().parse(lessons[0].findings)
+  expect(findings.filter((f) => f.severity === 'error').map((f) => [f.rule, f.line])).toEqual([
+    ['unknown-name', 27],
+    ['unknown-name', 29],
+  ])
+  expect(lessons[1].findings).toEqual([])
+})
+
+test('--quiet tells errors only', async () => {
+  const warned = small.replace('Cut the mat', 'Cut the mat with a craft knife')
+  const loud = await foldlore(['check', 'a.md'], { 'a.md': warned })
+  const quiet = await foldlore(['check', 'a.md', '--quiet'], { 'a.md': warned })
+  expect([loud.code, loud.out.includes('a.md:29:'), quiet.code, quiet.out]).toEqual([0, true, 0, ''])
+})
+
+test('a lesson that is not there is told, the others are checked, and the exit code is 3', async () => {
+  const { code, out, err } = await foldlore(['check', 'none.md', 'broken.md'], files)
+  expect([code, err]).toEqual([3, 'foldlore: Cannot read `none.md`: there is no such file\n'])
+  expect(out).toContain('broken.md:27:')
+})
+
+// Legs of 3 in leave no floor on a card 5 in wide.
+test.each([
+  ['--closed', '20 x 7 in', 0, 'No findings'],
+  ['--units', 'mm', 1, 'A leg of 76 mm leaves no floor on a card 127 mm wide'],
+  ['--grid', '2 in', 1, 'A leg of 4 in leaves no floor on a card 4 in wide'],
+])('%s changes what is checked', async (option, value, code, told) => {
+  const lesson = small
+    .replace('fold: side', 'fold: bridge\nleg: 3 in\nspans: {wall: {height: 1 in, at: bottom}}')
+    .replace('on: front', 'on: floor')
+    .replace('the front', 'the floor')
+  const plain = await foldlore(['check', 'a.md'], { 'a.md': lesson })
+  const other = await foldlore(['check', 'a.md', option, value], { 'a.md': lesson })
+  expect(plain.out).toContain('A leg of 3 in leaves no floor on a card 5 in wide')
+  expect(other.out).toContain(told)
+  expect(other.code).toBe(code)
+})
+
+test('a finding cannot steer the terminal', async () => {
+  const { out } = await foldlore(['check', 'a.md'], {
+    'a.md': small.replace('{mat.size}', '{m\u001b[2Jat.size}'),
+  })
+  expect(out).toContain('a.md:29:')
+  expect(out).not.toContain('\u001b')
+})

@@ -1,0 +1,23 @@
+import { expect, test } from 'vitest'
+
+test('the public names of the library', async () => {
+  expect(Object.keys(await import('../src/index.ts')).sort()).toEqual([
+    'drawFigure',
+    'fillLesson',
+    'foldStyles',
+    'hasErrors',
+    'kitJson',
+    'kitListing',
+    'listingMarkdown',
+    'listingText',
+    'makeKit',
+    'measures',
+    'measuresListing',
+    'publishHandout',
+    'readLength',
+    'readLesson',
+    'readSize',
+    'resizeLesson',
+    'starterLesson',
+  ])
+})
