@@ -1,0 +1,98 @@
+import type { Display } from '../card/structure.ts'
+import type { Finding } from '../length/finding.ts'
+import { listOf } from '../length/finding.ts'
+import { freedomOf } from './freedom.ts'
+import type { Linkage } from './linkage.ts'
+import { type Drives, type Opening, openByLeading } from './opening.ts'
+import { drivesOf, linkageOf, movingJoints, restsOf } from './pins.ts'
+import { openByResting } from './resting.ts'
+import type { Rings } from './rings.ts'
+import { sayNames } from './say.ts'
+import type { Section } from './section.ts'
+import type { Shut } from './shut.ts'
+import { blend, solveFolds } from './solve.ts'
+
+/** How the card opens: the folds of its links at each share of the way, and how many angles are free. */
+export interface Motion {
+  readonly linkage: Linkage
+  readonly freedom: number
+  /** Folds after `share` of the way from shut (0) to standing (1); undefined beyond what can be reached. */
+  readonly foldsAt: (share: number) => readonly number[] | undefined
+}
+
+/** Opens the shut card to its display angles, or until its stops touch. */
+export function motionOf(shut: Shut, rings: Rings, display: Display, findings: Finding[]): Motion {
+  const { section, closing } = shut.layout
+  const { rests, reaches } = restsOf(shut, findings)
+  const linkage = linkageOf(section, rings, rests)
+  const folds = closing.folded.map((folded) => (folded ? Math.PI : 0))
+  const drives = drivesOf(section, display, findings)
+  const moving = movingJoints(rings, rests, drives)
+  const opening =
+    rests.length > 0
+      ? openByResting(linkage, folds, moving, drives, reaches)
+      : rings.cycles.length > 0 && moving.length > 0
+        ? openByLeading(linkage, folds, moving, drives)
+        : openFreely(folds, drives)
+  if (!opening?.arrives) findings.push(doesNotStand(section, display, opening))
+  return {
+    linkage,
+    freedom: freedomOf(linkage, rings, folds, opening?.moments ?? []),
+    foldsAt: (share) => opening && foldsAt(linkage, moving, opening, share),
+  }
+}
+
+/** Without rings every crease bends as it is told. */
+function openFreely(shut: readonly number[], drives: Drives): Opening {
+  const folds = [...shut]
+  for (const { joint, fold } of drives) folds[joint] = fold
+  const moments = [
+    { share: 0, folds: shut, reach: [] },
+    { share: 1, folds, reach: [] },
+  ]
+  return { moments, led: drives.map(({ joint }) => joint), arrives: true }
+}
+
+/** Between two moments that are known, the folds are blended and the rings closed again. */
+function foldsAt(
+  linkage: Linkage,
+  moving: readonly number[],
+  { moments, led }: Opening,
+  share: number,
+): readonly number[] | undefined {
+  const next = moments.findIndex((moment) => moment.share >= share)
+  const [before, after] = [moments[Math.max(0, next - 1)], moments[next]]
+  if (!before || !after || !(share >= 0)) return undefined
+  if (after.share === share || after === before) return after.share === share ? after.folds : undefined
+  const part = (share - before.share) / (after.share - before.share)
+  const guess = blend(before.folds, after.folds, part)
+  const touching = before.reach.length > 0 && after.reach.length > 0
+  return solveFolds(linkage, moving, guess, {
+    held: led.map((joint) => ({ joint, fold: guess[joint] ?? 0 })),
+    reach: touching ? blend(before.reach, after.reach, part) : [],
+  })
+}
+
+function doesNotStand({ model }: Section, display: Display, opening: Opening | undefined): Finding {
+  const [stop] = model.stops
+  const end = opening?.moments.at(-1)
+  const creases = display.angles.map(
+    ({ hinge, degrees }) => `the crease between ${sayNames(hinge)} to ${degrees}°`,
+  )
+  const reached = (opening?.led ?? []).map((joint) => Math.round(((end?.folds[joint] ?? 0) * 180) / Math.PI))
+  const [edge, line] = [stop?.plate, stop?.onto].map((i) => model.plates[i ?? -1]?.name ?? '')
+  return {
+    rule: 'does-not-stand',
+    severity: 'error',
+    message: stop
+      ? `\`${edge}\` does not reach its stop on \`${line}\`, so the card does not stand`
+      : reached.length > 0
+        ? `Opening ${listOf(creases)} is too much: it stops at ${listOf(reached.map((degrees) => `${degrees}°`))}`
+        : `The card cannot be opened at ${listOf(creases)}: its creases hold each other shut`,
+    suggestion: stop
+      ? 'Put the stop nearer to the crease, or make the panels that hold it up longer'
+      : reached.length > 0
+        ? 'Make the panels between longer'
+        : 'Check which creases are valleys and which are mountains',
+  }
+}

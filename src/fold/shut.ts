@@ -1,0 +1,89 @@
+import type { Finding } from '../length/finding.ts'
+import { closesAtAll, closingsOf } from './closings.ts'
+import { frontToBack, layerOrdersOf, type SearchReport, worstClash } from './layer-order.ts'
+import type { Clash, LayerProblem } from './layer-problem.ts'
+import { distinctCells, layerProblemOf } from './layer-rules.ts'
+import { type Layout, layOut } from './layout.ts'
+import { liesOpen, missesOf } from './misses.ts'
+import type { Rings } from './rings.ts'
+import { sayNames } from './say.ts'
+import type { Section } from './section.ts'
+
+/** The card shut, seen with the face of the plate that stays put towards the viewer. */
+export interface Shut {
+  readonly layout: Layout
+  /** Plates of the section from front to back. */
+  readonly order: readonly number[]
+  /** Plates that lie on each other somewhere. */
+  readonly groups: readonly (readonly number[])[]
+}
+
+/** Closings whose layers are tried before giving up, and orders of one closing that might go in a circle. */
+const mostClosings = 200
+const mostOrders = 50
+
+/** The first closing that the layers allow. Without one, findings say what is in the way. */
+export function shutOf(section: Section, rings: Rings, findings: Finding[]): Shut | undefined {
+  if (!closesAtAll(section, rings)) {
+    findings.push(...missesOf(section, rings))
+    return undefined
+  }
+  let first: { layout: Layout; clash: Clash } | undefined
+  let tried = 0
+  let gaveUp = false
+  for (const closing of closingsOf(section, rings)) {
+    const layout = layOut(section, closing)
+    const problem = layerProblemOf(layout)
+    const report: SearchReport = { blame: new Map(), gaveUp: false }
+    const order = firstOrder(problem, report)
+    if (order) return { layout, order, groups: distinctCells(layout.slices) }
+    first ??= { layout, clash: worstClash(report.blame) ?? { plates: [] } }
+    gaveUp ||= report.gaveUp
+    if (++tried < mostClosings) continue
+    gaveUp = true
+    break
+  }
+  if (gaveUp) findings.push(tooManyWays())
+  else findings.push(first ? layersCross(first.layout, first.clash) : liesOpen(section, rings))
+  return undefined
+}
+
+function firstOrder(problem: LayerProblem, report: SearchReport): number[] | undefined {
+  let tried = 0
+  for (const value of layerOrdersOf(problem, report)) {
+    const order = frontToBack(problem, value)
+    if (order) return order
+    if (++tried < mostOrders) continue
+    report.gaveUp = true
+    return undefined
+  }
+  return undefined
+}
+
+function tooManyWays(): Finding {
+  return {
+    rule: 'too-many-ways',
+    severity: 'warning',
+    message:
+      'This card can be laid flat in more ways than were tried, and in those its layers cross, so whether it shuts is not known',
+    suggestion: 'Fold a sample before the class, and compare its closed size',
+  }
+}
+
+function layersCross({ section }: Layout, { plates, crease }: Clash): Finding {
+  const nameOf = (i: number): string => section.model.plates[section.plates[i]?.index ?? 0]?.name ?? ''
+  const names = plates.map(nameOf)
+  const [one = '', ...others] = names
+  const ends = crease ? [nameOf(crease.p), nameOf(crease.q)] : []
+  const past = crease && names.length > 2
+  return {
+    rule: 'layers-cross',
+    severity: 'error',
+    message: past
+      ? `When the card is shut, \`${one}\` would have to pass through the crease between ${sayNames(ends)}`
+      : `When the card is shut, ${sayNames(names)} would have to pass through each other`,
+    suggestion: past
+      ? `Make \`${one}\` shorter so that it ends before that crease, or turn one of the two creases the other way`
+      : `Turn one of the creases at ${sayNames(others.length > 0 ? others : names)} the other way, or stick it on the other side`,
+  }
+}

@@ -1,0 +1,81 @@
+/** A closed polygon with corners (u, v), and windows in it, as even-odd rings. */
+export type Shape = readonly (readonly (readonly [u: number, v: number])[])[]
+
+/** A stretch of u in which the same plates lie on each other. */
+export interface Cell {
+  readonly from: number
+  readonly to: number
+  /** The shapes that cover it, in ascending order. */
+  readonly shapes: readonly number[]
+}
+
+/** The shut card between two values of v, where all shapes begin and end at the same u. */
+export interface Slice {
+  readonly v: number
+  readonly cells: readonly Cell[]
+}
+
+type Edge = readonly [u0: number, v0: number, u1: number, v1: number]
+
+/** Narrower than this, a cell is an error of rounding: only slanted edges have any. In units of the section. */
+const sliver = 1e-6
+
+/**
+ * Cuts shapes along v wherever one of them has a corner, or slanted edges cross. Within a slice which shapes cover a
+ * stretch is the same everywhere, so one line through its middle tells.
+ */
+export function slicesOf(shapes: readonly Shape[], cuts: readonly number[]): Slice[] {
+  const edges = shapes.map(edgesOf)
+  const corners = [...edges.flat().flatMap(([, v0, , v1]) => [v0, v1]), ...crossings(edges), ...cuts]
+  return pairsOf(distinct(corners)).flatMap(([low, high]) => {
+    const v = (low + high) / 2
+    const stretches = edges.flatMap((own, shape) =>
+      stretchesAt(own, v).map(([from, to]) => ({ shape, from, to })),
+    )
+    const ends = distinct(stretches.flatMap(({ from, to }) => [from, to]))
+    const cells = pairsOf(ends).flatMap(([from, to]) => {
+      const over = stretches.filter((s) => s.from < to - sliver && s.to > from + sliver).map((s) => s.shape)
+      return over.length > 0 ? [{ from, to, shapes: over }] : []
+    })
+    return cells.length > 0 ? [{ v, cells }] : []
+  })
+}
+
+const edgesOf = (shape: Shape): Edge[] =>
+  shape.flatMap((ring) =>
+    ring.flatMap(([u1, v1], i): Edge[] => {
+      const [u0, v0] = ring.at(i - 1) ?? [u1, v1]
+      return v0 === v1 ? [] : [[u0, v0, u1, v1]]
+    }),
+  )
+
+function stretchesAt(edges: readonly Edge[], v: number): [number, number][] {
+  const us = edges
+    .filter(([, v0, , v1]) => v0 > v !== v1 > v)
+    .map(([u0, v0, u1, v1]) => (u0 === u1 ? u0 : u0 + ((v - v0) / (v1 - v0)) * (u1 - u0)))
+    .sort((a, b) => a - b)
+  return us.flatMap((u, i): [number, number][] => (i % 2 === 0 ? [[u, us[i + 1] ?? u]] : []))
+}
+
+/** Where a slanted edge crosses another edge. */
+function crossings(edges: readonly (readonly Edge[])[]): number[] {
+  const all = edges.flat()
+  const slanted = all.filter(([u0, , u1]) => u0 !== u1)
+  return slanted.flatMap(([u0, v0, u1, v1]) =>
+    all.flatMap(([p0, q0, p1, q1]) => {
+      const turn = (u1 - u0) * (q1 - q0) - (v1 - v0) * (p1 - p0)
+      if (turn === 0) return []
+      const s = ((p0 - u0) * (q1 - q0) - (q0 - v0) * (p1 - p0)) / turn
+      const t = ((p0 - u0) * (v1 - v0) - (q0 - v0) * (u1 - u0)) / turn
+      return s > 0 && s < 1 && t > 0 && t < 1 ? [v0 + s * (v1 - v0)] : []
+    }),
+  )
+}
+
+function distinct(values: readonly number[]): number[] {
+  const sorted = [...values].sort((a, b) => a - b)
+  return sorted.filter((x, i) => i === 0 || x - (sorted[i - 1] ?? x) > sliver)
+}
+
+const pairsOf = (values: readonly number[]): [number, number][] =>
+  values.slice(1).map((to, i) => [values[i] ?? to, to])

@@ -1,0 +1,57 @@
+import type { Shut } from './shut.ts'
+
+/**
+ * How far each plate of the section lies in front of its body's middle, in mm: the middle of the sheet that carries the
+ * creases is at 0, and what is stuck on lies on it with its caliper and foam.
+ */
+export function stackingOf({ layout, groups }: Shut): number[] {
+  const { plates, model, links } = layout.section
+  const thin = (n: number): number => n / Number(model.thinPerMm)
+  const half = (i: number): number => thin(model.plates[plates[i]?.index ?? 0]?.caliper ?? 0) / 2
+  const numbers = new Map(plates.map(({ index }, i) => [index, i]))
+  const bonds = model.bonds.flatMap(({ plate, onto, front, height }) => {
+    const [i, j] = [numbers.get(plate), numbers.get(onto)]
+    if (i === undefined || j === undefined) return []
+    const gap = half(i) + half(j) + thin(height)
+    return [{ i, j, by: front !== plates[j]?.over ? gap : -gap }]
+  })
+  const heights = new Map<number, number>()
+  const spread = (start: number): void => {
+    if (heights.has(start)) return
+    heights.set(start, 0)
+    for (let grown = true; grown; ) {
+      grown = false
+      for (const { i, j, by } of bonds) {
+        const [at, to] = [heights.get(i), heights.get(j)]
+        if (at === undefined && to !== undefined) heights.set(i, to + by)
+        else if (to === undefined && at !== undefined) heights.set(j, at - by)
+        else continue
+        grown = true
+      }
+    }
+  }
+  for (const { p, q } of links) for (const i of [p, q]) if (!isReached(heights, plates, i)) spread(i)
+  for (const i of plates.keys()) spread(i)
+  const touch = (i: number, j: number): boolean =>
+    plates[i]?.body === plates[j]?.body && groups.some((shapes) => shapes.includes(i) && shapes.includes(j))
+  const byLevel = [...plates.keys()].sort((i, j) => (plates[i]?.level ?? 0) - (plates[j]?.level ?? 0))
+  for (const side of [1, -1]) {
+    const outwards = (side > 0 ? byLevel : [...byLevel].reverse()).filter(
+      (i) => side * (heights.get(i) ?? 0) >= 0,
+    )
+    for (const [n, i] of outwards.entries())
+      for (const j of outwards.slice(0, n))
+        if (touch(i, j) && side * (heights.get(i) ?? 0) > 0) {
+          const least = side * (heights.get(j) ?? 0) + half(i) + half(j)
+          heights.set(i, side * Math.max(side * (heights.get(i) ?? 0), least))
+        }
+  }
+  return plates.map((_, i) => heights.get(i) ?? 0)
+}
+
+/** Whether some plate of the same body has a height already: bonds then give the others theirs. */
+const isReached = (
+  heights: Map<number, number>,
+  plates: readonly { readonly body: number }[],
+  i: number,
+): boolean => [...heights.keys()].some((j) => plates[j]?.body === plates[i]?.body)
