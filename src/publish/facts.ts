@@ -1,0 +1,17 @@
+import type { FrontMatter } from '../lesson/lesson.ts'
+
+/** Who a lesson is for. */
+export const levelWords: Readonly<Record<FrontMatter['level'], string>> = {
+  beginner: 'For beginners',
+  improver: 'For improvers',
+  advanced: 'For practised hands',
+}
+
+/** A time as it is said: `5 min`, `1 h 10 min`. Kept on one line. */
+export function minutesText(minutes: number): string {
+  const whole = Math.round(minutes)
+  const [hours, rest] = [Math.floor(whole / 60), whole % 60]
+  if (minutes < 1) return '1\u00a0min'
+  const parts = [...(hours > 0 ? [`${hours}\u00a0h`] : []), ...(rest > 0 ? [`${rest}\u00a0min`] : [])]
+  return parts.join('\u00a0')
+}

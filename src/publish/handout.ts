@@ -1,0 +1,102 @@
+import type { Browser } from 'puppeteer'
+import { drawFigure } from '../draw/draw.ts'
+import { type Finding, hasErrors } from '../length/finding.ts'
+import { figureTargets } from '../lesson/figure-target.ts'
+import type { FilledLesson } from '../lesson/lesson.ts'
+import type { Draw } from './figure.ts'
+import { handoutHtml } from './html.ts'
+import { startBrowser } from './launch.ts'
+import { disk, type Outside } from './outside.ts'
+import type { Paper } from './page-css.ts'
+import { printPdf } from './pdf.ts'
+import { readPictures } from './pictures.ts'
+import { NoBrowserError } from './problems.ts'
+import { loadTheme } from './theme.ts'
+import { handoutView } from './view.ts'
+import { mayWrite, writeWhole } from './write.ts'
+
+/** What a handout is made with. */
+export interface HandoutOptions {
+  readonly paper: Paper
+  /** Name of a theme, or the path of a folder. */
+  readonly theme: string
+  /** Where to write, without the ending: `out/harbour-lights` gives `.html` and `.pdf`. */
+  readonly out: string
+  /** Whether files that foldlore did not make may be overwritten. */
+  readonly force: boolean
+  /** Which of the two to write; both unless said. */
+  readonly html?: boolean
+  readonly pdf?: boolean
+  /** The lesson's folder: pictures are taken from there. The current one unless said. */
+  readonly folder?: string
+  /** Whether to leave room for holes on the left. */
+  readonly punched?: boolean
+  /** A browser that runs, or will; without it one is started. It is not closed. */
+  readonly browser?: Browser | Promise<Browser>
+  /** Path of the browser to start. */
+  readonly browserPath?: string
+}
+
+/** What came of it. */
+export interface Published {
+  /** The files written. None when there are errors. */
+  readonly paths: readonly string[]
+  /** Those of the lesson, and of its figures and pictures. */
+  readonly findings: readonly Finding[]
+}
+
+/** Draws the figures of a lesson's cards. */
+export const figuresOf =
+  ({ cards, unit }: FilledLesson): Draw =>
+  (show, of, options) => {
+    const [target] = figureTargets(of, cards)
+    if (target) return drawFigure(show, target.card, target.of, unit, options)
+    // What `of` does not name, or names twice, has been told with the lesson.
+    return { findings: [] }
+  }
+
+/**
+ * Makes the printed step sheet of a lesson: a page that stands alone, and a PDF.
+ *
+ * A lesson with errors is not printed: its numbers cannot be relied on.
+ *
+ * @throws ThemeError, NotOursError, OutsideError; then nothing has been written. NoBrowserError when the PDF cannot be
+ * made; the page has been written then, if it was wanted.
+ */
+export async function publishHandout(
+  lesson: FilledLesson,
+  options: HandoutOptions,
+  outside: Outside = disk,
+): Promise<Published> {
+  if (hasErrors(lesson.findings)) return { paths: [], findings: lesson.findings }
+  const { out, paper, punched = false, html: wantsHtml = true, pdf: wantsPdf = true } = options
+  const paths = { html: `${out}.html`, pdf: `${out}.pdf` }
+  if (wantsHtml) await mayWrite(paths.html, options.force, outside)
+  if (wantsPdf) await mayWrite(paths.pdf, options.force, outside)
+  // It starts while the page is being made.
+  const own = wantsPdf && !options.browser ? startBrowser(options.browserPath) : undefined
+  own?.catch(() => {})
+  try {
+    const [theme, { pictures, findings: ofPictures }] = await Promise.all([
+      loadTheme(options.theme),
+      readPictures(lesson.tree, options.folder ?? '.', outside),
+    ])
+    const { view, findings: ofFigures } = handoutView(lesson, figuresOf(lesson), pictures)
+    const findings = [...lesson.findings, ...ofPictures, ...ofFigures]
+    if (hasErrors(findings)) return { paths: [], findings }
+    const html = await handoutHtml(view, theme, { paper, punched })
+    const page = { path: paths.html, data: new TextEncoder().encode(html) }
+    const pdf = wantsPdf
+      ? await printPdf(html, options.browser ?? own).catch(async (error: unknown) => {
+          // The page is done, and any browser can print it: the work is not lost.
+          if (wantsHtml && error instanceof NoBrowserError) await writeWhole([page], outside)
+          throw error
+        })
+      : undefined
+    const files = [...(wantsHtml ? [page] : []), ...(pdf ? [{ path: paths.pdf, data: pdf }] : [])]
+    await writeWhole(files, outside)
+    return { paths: files.map(({ path }) => path), findings }
+  } finally {
+    await own?.then((browser) => browser.close()).catch(() => {})
+  }
+}

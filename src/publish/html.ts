@@ -1,0 +1,58 @@
+import { fontFaces } from './fonts.ts'
+import { escapeHtml } from './html-text.ts'
+import { type Paper, pageCss } from './page-css.ts'
+import type { Theme } from './theme.ts'
+import type { HandoutView } from './view.ts'
+import { htmlMark } from './write.ts'
+
+/** Nothing is fetched and nothing runs: styles stand in the page, fonts and pictures are data. */
+export const contentPolicy =
+  "default-src 'none'; style-src 'unsafe-inline'; font-src data:; img-src data:; base-uri 'none'; form-action 'none'"
+
+/**
+ * What holds in every theme: figures have measured their texts in a font as it comes, so whatever a theme does to its
+ * words must not reach into them.
+ */
+const base =
+  'svg{word-spacing:0;letter-spacing:0;font-variant:normal;font-feature-settings:normal;text-transform:none}'
+
+/**
+ * A handout as one HTML page that stands alone: styles, fonts, figures and pictures are inside.
+ *
+ * @param paper what it is to be printed on.
+ * @param punched whether to leave room for holes on the left.
+ */
+export async function handoutHtml(
+  view: HandoutView,
+  theme: Theme,
+  { paper, punched = false }: { paper: Paper; punched?: boolean },
+): Promise<string> {
+  const body = theme.body(view)
+  const said = body.replace(/data:[^"]*/g, '') + view.foot.title + view.foot.print
+  const fonts = await fontFaces(theme.css, said)
+  return `<!doctype html>
+<html lang="${escapeHtml(view.lang)}">
+<head>
+<meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="${contentPolicy}">
+${htmlMark}
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<title>${escapeHtml(view.title)}</title>
+<style>
+${fonts}
+</style>
+<style>
+${base}
+${styleText(theme.css)}
+${pageCss(view.foot, paper, punched)}
+</style>
+</head>
+<body>
+${body}
+</body>
+</html>
+`
+}
+
+/** A style sheet cannot end its element. */
+const styleText = (css: string): string => css.replace(/<\/(style)/gi, '<\\/$1')

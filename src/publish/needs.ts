@@ -1,0 +1,68 @@
+import type { Card } from '../card/card.ts'
+import { listOf } from '../length/finding.ts'
+import { formatLength } from '../length/format.ts'
+import { mustCover } from '../length/grid.ts'
+import type { Length, Unit } from '../length/length.ts'
+import type { Amount, Supplies } from '../lesson/lesson.ts'
+import type { Html } from './html-text.ts'
+import { measureHtml } from './measure-html.ts'
+
+/** One thing to tick off. */
+export interface NeedView {
+  readonly item: string
+  readonly amount: Html | null
+}
+
+/** Things that belong together: by whom they are needed. */
+export interface NeedGroup {
+  readonly for: 'paper' | 'each' | 'shared' | 'tutor'
+  readonly title: string
+  readonly items: readonly NeedView[]
+}
+
+const titles = {
+  paper: 'Paper and card',
+  each: 'For each card',
+  shared: 'Tools to share',
+  tutor: 'For the tutor',
+} as const
+
+/** Everything that lies on the table before the first cut, in groups that have something in them. */
+export function needsView(cards: readonly Card[], supplies: Supplies, unit: Unit, grid: Length): NeedGroup[] {
+  const groups = [
+    { for: 'paper' as const, items: stocksOf(cards) },
+    ...(['each', 'shared', 'tutor'] as const).map((whose) => ({
+      for: whose,
+      items: supplies[whose].map(({ item, amount }) => ({ item, amount: amountHtml(amount, unit, grid) })),
+    })),
+  ]
+  return groups
+    .filter(({ items }) => items.length > 0)
+    .map((group) => ({ ...group, title: titles[group.for] }))
+}
+
+/** Each stock once, with the pieces that are cut from it. */
+function stocksOf(cards: readonly Card[]): NeedView[] {
+  const stocks = new Map<string, Set<string>>()
+  const add = (stock: string, piece: string): void => {
+    stocks.set(stock, (stocks.get(stock) ?? new Set()).add(piece))
+  }
+  for (const { structure, envelope } of cards) {
+    for (const piece of structure.pieces) add(piece.stock.name, piece.name)
+    if (envelope) add(envelope.stock.name, 'envelope')
+  }
+  return [...stocks].map(([item, pieces]) => ({ item, amount: measureHtml(listOf([...pieces])) }))
+}
+
+function amountHtml(amount: Amount, unit: Unit, grid: Length): Html | null {
+  switch (amount.kind) {
+    case 'count':
+      return measureHtml(String(amount.count))
+    case 'length':
+      return measureHtml(formatLength(mustCover(amount.length, grid), unit))
+    case 'per':
+      return measureHtml(`${amount.count} between ${amount.people}`)
+    case 'text':
+      return amount.text === '' ? null : measureHtml(amount.text)
+  }
+}

@@ -1,0 +1,30 @@
+import { numberIn } from '../length/length.ts'
+import { sheetSize } from '../length/paper.ts'
+import type { HandoutView } from './view.ts'
+
+/** The papers that a handout is printed on. */
+export const papers = { a4: 'A4', letter: 'Letter' } as const
+export type Paper = keyof typeof papers
+
+/** Width and height of a paper in mm. */
+export function paperSize(paper: Paper): { width: number; height: number } {
+  const size = sheetSize(papers[paper])
+  if (!size)
+    throw new RangeError(`Unexpected paper \`${paper}\`, expected ${Object.keys(papers).join(' or ')}`)
+  return { width: numberIn(size.width, 'mm'), height: numberIn(size.height, 'mm') }
+}
+
+/**
+ * What the page box says: its size, and in its foot the lesson, which print this is, and the page. How that looks is up
+ * to the theme's own `@page`.
+ *
+ * @param punched whether to leave room for holes on the left.
+ */
+export function pageCss(foot: HandoutView['foot'], paper: Paper, punched = false): string {
+  const { width, height } = paperSize(paper)
+  return `@page{size:${width}mm ${height}mm;${punched ? 'margin-left:24mm;' : ''}@bottom-left{content:${quoted(foot.title)}}@bottom-center{content:${quoted(foot.print)}}@bottom-right{content:"page\\a0 " counter(page) " of\\a0 " counter(pages)}}`
+}
+
+/** A text as a CSS string. Whatever could end the string, the rule or the style sheet is written as its number. */
+export const quoted = (text: string): string =>
+  `"${text.replace(/[^\p{L}\p{N} .,;:!?×()–—’‘“”\u00a0\u202f\u2044-]/gu, (c) => `\\${(c.codePointAt(0) ?? 0).toString(16)} `)}"`

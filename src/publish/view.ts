@@ -1,0 +1,117 @@
+import { toHtml } from 'hast-util-to-html'
+import type { Root } from 'mdast'
+import { visit } from 'unist-util-visit'
+import type { Finding } from '../length/finding.ts'
+import { formatGrid } from '../length/format.ts'
+import { mainCard } from '../lesson/figure-target.ts'
+import type { FilledLesson } from '../lesson/lesson.ts'
+import { type BlockView, bodyView, type StageView } from './body.ts'
+import { type CardView, cardView, shutText } from './card-view.ts'
+import { levelWords, minutesText } from './facts.ts'
+import { type Draw, figureHast, rooms } from './figure.ts'
+import { type Html, html } from './html-text.ts'
+import { measureText } from './measure.ts'
+import { measureHtml } from './measure-html.ts'
+import { type NeedGroup, needsView } from './needs.ts'
+import type { Pictures } from './pictures.ts'
+
+/**
+ * Everything a template gets: text, which it escapes, and `Html`, which is ours. What a lesson does not have is null or
+ * an empty list, never missing.
+ */
+export interface HandoutView {
+  readonly title: string
+  readonly lang: string
+  readonly summary: string | null
+  readonly level: string
+  readonly time: string | null
+  /** `inches` or `millimetres`. */
+  readonly unit: string
+  /** What the ruler must show: `1/16 in`. */
+  readonly grid: Html
+  /** For the foot of each page: which print this is. */
+  readonly foot: { readonly title: string; readonly print: string }
+  readonly cover: Html | null
+  readonly needs: readonly NeedGroup[]
+  readonly cards: readonly CardView[]
+  readonly several: boolean
+  readonly intro: Html | null
+  readonly before: readonly BlockView[]
+  readonly stages: readonly StageView[]
+  /** A figure of the envelope, if there is one that the lesson does not speak of itself. */
+  readonly envelope: { readonly figure: Html | null } | null
+  readonly video: string | null
+  readonly credits: string | null
+}
+
+/**
+ * The view of a lesson.
+ *
+ * @param draw draws figures of its cards.
+ * @param pictures data of the pictures it shows.
+ */
+export function handoutView(
+  lesson: FilledLesson,
+  draw: Draw,
+  pictures: Pictures = new Map(),
+): { view: HandoutView; findings: Finding[] } {
+  const { frontMatter, unit, grid, tree, steps } = lesson
+  const cards = lesson.cards.map(({ card }) => card)
+  const main = mainCard(cards)
+  const body = bodyView(tree, steps, draw, pictures)
+  const minutes = steps.reduce((sum, step) => sum + (step.minutes ?? 0), 0)
+  const unitWords = unit === 'in' ? 'inches' : 'millimetres'
+  const view: HandoutView = {
+    title: frontMatter.title,
+    lang: frontMatter.lang,
+    summary: frontMatter.summary ?? null,
+    level: levelWords[frontMatter.level],
+    time: minutes > 0 ? minutesText(minutes) : null,
+    unit: unitWords,
+    grid: measureHtml(formatGrid(grid)),
+    foot: {
+      title: frontMatter.title,
+      print: main
+        ? `${measureText(shutText(main, unit))} card, measures in ${unitWords}`
+        : `Measures in ${unitWords}`,
+    },
+    cover: main ? coverOf(draw) : null,
+    needs: needsView(cards, lesson.supplies, unit, grid),
+    cards: lesson.cards.map((card) => cardView(card, unit, grid)),
+    several: cards.length > 1,
+    intro: body.intro,
+    before: body.before,
+    stages: body.stages,
+    envelope: main?.envelope && !speaksOfEnvelope(tree) ? { figure: envelopeFigure(draw) } : null,
+    video: frontMatter.video ?? null,
+    credits: frontMatter.credits ?? null,
+  }
+  return { view, findings: [...body.findings] }
+}
+
+/** What the lesson becomes, as large as the first page allows: standing, or shut when it does not stand. */
+function coverOf(draw: Draw): Html | null {
+  for (const show of ['standing', 'closed'] as const) {
+    const drawn = draw(show, undefined, { ...rooms.cover, key: 'cover' })
+    if (!('findings' in drawn))
+      return html(toHtml(figureHast({ figure: drawn, across: false }, [], show, 'cover')))
+  }
+  return null
+}
+
+function envelopeFigure(draw: Draw): Html | null {
+  const drawn = draw('envelope', undefined, { ...rooms.beside, key: 'envelope' })
+  return 'findings' in drawn
+    ? null
+    : html(toHtml(figureHast({ figure: drawn, across: false }, [], 'envelope', 'envelope')))
+}
+
+/** Whether a lesson says itself how its envelope is made. */
+function speaksOfEnvelope(tree: Root): boolean {
+  let found = false
+  visit(tree, (node) => {
+    if (node.type === 'measure') found ||= /\benvelope\./.test(node.value)
+    if (node.type === 'figure') found ||= node.show === 'envelope'
+  })
+  return found
+}

@@ -1,0 +1,89 @@
+import { randomUUID } from 'node:crypto'
+import { basename, dirname, join } from 'node:path'
+import type { Outside } from './outside.ts'
+import { NotOursError, OutsideError } from './problems.ts'
+
+/** What stands in every page that foldlore makes. */
+export const htmlMark = '<meta name="generator" content="foldlore">'
+/** What stands in every PDF that foldlore makes, in its document information. */
+export const pdfMark = '/Creator (foldlore)'
+
+/** Whether foldlore made a file, judged by what is in it. */
+export function isOurs(content: Uint8Array): boolean {
+  const text = Buffer.from(content.buffer, content.byteOffset, content.byteLength).toString('latin1')
+  return text.startsWith('%PDF-') ? text.includes(pdfMark) : text.slice(0, 2000).includes(htmlMark)
+}
+
+/**
+ * Finds out whether `path` may be written.
+ *
+ * @throws NotOursError when another's file stands there; OutsideError when it cannot be looked at.
+ */
+export async function mayWrite(path: string, force: boolean, outside: Outside): Promise<void> {
+  if (force) return
+  let content: Uint8Array
+  try {
+    content = await outside.read(path)
+  } catch (error) {
+    if (codeOf(error) === 'ENOENT') return
+    throw plain(error, `Cannot look at \`${path}\``)
+  }
+  if (!isOurs(content)) throw new NotOursError(path)
+}
+
+/** A file to be written. */
+export interface FileToWrite {
+  readonly path: string
+  readonly data: Uint8Array
+}
+
+/**
+ * Writes files so that each appears whole or not at all: under other names in the same folders first, and when all of
+ * them lie on the disk, renamed. Folders are made if need be.
+ *
+ * @throws OutsideError in plain words when the disk refuses.
+ */
+export async function writeWhole(files: readonly FileToWrite[], outside: Outside): Promise<void> {
+  const drafts = files.map(({ path }) => join(dirname(path), `.${basename(path)}.${randomUUID()}.part`))
+  let current = files[0]?.path ?? ''
+  try {
+    for (const [i, { path, data }] of files.entries()) {
+      current = path
+      await outside.makeFolder(dirname(path))
+      await outside.create(drafts[i] ?? '', data)
+    }
+    for (const [i, { path }] of files.entries()) {
+      current = path
+      await outside.rename(drafts[i] ?? '', path)
+    }
+  } catch (error) {
+    // The first mistake is the one to tell, whatever happens to the drafts.
+    for (const draft of drafts) await outside.remove(draft).catch(() => {})
+    throw plain(error, `Cannot write \`${current}\``)
+  }
+}
+
+const codeOf = (error: unknown): string | undefined => (error as NodeJS.ErrnoException | undefined)?.code
+
+const reasons: Record<string, readonly [what: string, cure: string]> = {
+  ENOSPC: ['the disk is full', 'Make some room and try again'],
+  EDQUOT: ['there is no room left for you on this disk', 'Make some room and try again'],
+  EACCES: ['you may not write there', 'Choose a folder of your own'],
+  EPERM: ['you may not write there', 'Choose a folder of your own'],
+  EROFS: ['that disk can only be read', 'Choose a folder on another disk'],
+  EISDIR: ['a folder has that name', 'Choose another name'],
+  ENOTDIR: ['part of the path is a file, not a folder', 'Choose another folder'],
+  EEXIST: ['part of the path is a file, not a folder', 'Choose another folder'],
+  ENAMETOOLONG: ['the name is too long', 'Choose a shorter name'],
+  EBUSY: ['another program holds the file open', 'Close it there and try again'],
+  EMFILE: ['too many files are open', 'Close some programs and try again'],
+}
+
+function plain(error: unknown, beginning: string): OutsideError {
+  const code = codeOf(error)
+  const [what, cure] = reasons[code ?? ''] ?? [
+    error instanceof Error ? error.message : String(error),
+    undefined,
+  ]
+  return new OutsideError(`${beginning}: ${what}`, cure)
+}
