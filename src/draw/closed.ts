@@ -7,7 +7,7 @@ import { inches, mm, type Unit } from '../length/length.ts'
 import { across, edges } from './edge.ts'
 import { type Face, facesOf } from './face.ts'
 import { faceMarks } from './face-marks.ts'
-import { type FigureOptions, fitted, usualRoom } from './fit.ts'
+import { type FigureOptions, fitted, leastAndMost, usualRoom } from './fit.ts'
 import { sentence } from './flat-words.ts'
 import type { Sheet } from './frame.ts'
 import { point, usualText } from './ink.ts'
@@ -56,7 +56,7 @@ export function drawClosed(card: Card, closed: Closed, unit: Unit, options: Figu
   }
   const seen = closed.order.slice(0, 3)
   return {
-    marks: fitted(draw, room, { least: 12 / Math.max(width, height), most: 1 }),
+    marks: fitted(draw, room, leastAndMost(Math.max(width, height), size)),
     defs: palette.defs(),
     title: 'The card shut',
     alternative: `${sentence(`the ${card.fold} card`)} shut, seen from its front: ${formatSize(closed.size, unit)}, width first, ${thick}. In front ${seen.length === 1 ? 'is' : 'are'} ${listOf(seen)}.`,

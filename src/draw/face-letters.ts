@@ -26,18 +26,19 @@ export function faceLetters(face: Face, card: Card, { camera, scale }: View): Ma
         const at = (x: number, y: number): Flat => [left + x, low + y]
         const foot = place(at(...base))
         const matrix = [r[0], r[1], -u[0], -u[1], foot[0], foot[1]].map((n) => num(n, 4)).join(' ')
-        const node = s(
-          'text',
-          {
-            class: 'letter',
-            transform: `matrix(${matrix})`,
-            fill: colours.ink,
-            'font-size': num(set.size),
-            'font-weight': '600',
-            'text-anchor': 'middle',
-          },
-          text,
-        )
+        const node = () =>
+          s(
+            'text',
+            {
+              class: 'letter',
+              transform: `matrix(${matrix})`,
+              fill: colours.ink,
+              'font-size': num(set.size),
+              'font-weight': '600',
+              'text-anchor': 'middle',
+            },
+            text,
+          )
         const [x, y] = corner
         const room = [at(x, y), at(x + width, y), at(x + width, y + height), at(x, y + height)].map(place)
         return { node, box: boxAround(room) }

@@ -16,6 +16,17 @@ export interface FigureOptions {
 export const usualRoom = { maxWidth: 82, maxHeight: 70 }
 
 /**
+ * The scales between which a shape is drawn: its longer side holds a dozen letters at the least, so that the measures of
+ * at least one side stand between their marks; and it is no larger than life, unless it is tiny.
+ *
+ * @param long its longer side in mm, `size` the text size in mm.
+ */
+export const leastAndMost = (long: number, size: number): { least: number; most: number } => ({
+  least: (12 * size) / long,
+  most: Math.max(1, (12 * size) / long),
+})
+
+/**
  * Draws at the largest scale (the same both ways) at which everything, with its dimensions, fits the room.
  *
  * Texts do not shrink with the shape, so the scale is searched for. When the texts alone need more than there is, the
@@ -34,7 +45,7 @@ export function fitted(
   if (fits(best)) return best
   best = draw(least)
   let [low, high] = [least, most]
-  for (let i = 0; i < 18 && high > low; i++) {
+  while (high / low > 1.004) {
     const scale = (low + high) / 2
     const marks = draw(scale)
     if (fits(marks)) [best, low] = [marks, scale]

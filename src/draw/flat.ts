@@ -5,7 +5,7 @@ import type { Unit } from '../length/length.ts'
 import { boxAround } from './box.ts'
 import { across, edges } from './edge.ts'
 import { glints } from './film.ts'
-import { type FigureOptions, fitted, usualRoom } from './fit.ts'
+import { type FigureOptions, fitted, leastAndMost, usualRoom } from './fit.ts'
 import { type FlatParts, flatParts } from './flat-parts.ts'
 import { stopsAlong } from './flat-stops.ts'
 import { flatLegend, flatWords } from './flat-words.ts'
@@ -14,7 +14,7 @@ import { nameShare, point, usualText, weights } from './ink.ts'
 import { creaseStroke, cutStroke, legend } from './legend.ts'
 import { letterMark, setLetters } from './letters.ts'
 import { area, line, type Mark } from './mark.ts'
-import { nameIn } from './names.ts'
+import { heights, nameIn } from './names.ts'
 import type { Spot } from './num.ts'
 import { flatLine, flatLoop, ontoPaper, toMm } from './plane.ts'
 import { running } from './running.ts'
@@ -36,7 +36,7 @@ export function drawFlat(card: Card, piece: Piece, unit: Unit, options: FigureOp
   }
   const long = Math.max(toMm(piece.size.width), toMm(piece.size.height))
   return {
-    marks: fitted(draw, room, { least: 12 / long, most: Math.max(1, 20 / long) }),
+    marks: fitted(draw, room, leastAndMost(long, size)),
     defs: palette.defs(),
     title: `${piece.name}, laid flat`,
     alternative: flatWords(parts, unit),
@@ -127,7 +127,14 @@ function namesIn(parts: FlatParts, paint: Paint, scale: number, size: number, un
   const rooms =
     parts.plates.length > 1 ? parts.plates.map((p) => ({ name: p.name, loop: flatLoop(p.outline) })) : []
   if (rooms.length === 0) rooms.push({ name: parts.piece.name, loop: [...(parts.outline[0] ?? [])] })
-  return rooms.flatMap(({ name, loop }) =>
-    nameIn(boxAround(loop.map(place)), [name], size * nameShare, taken, ground),
-  )
+  const named = (shares: readonly number[]) =>
+    rooms.map(({ name, loop }) =>
+      nameIn(boxAround(loop.map(place)), [name], size * nameShare, taken, ground, shares),
+    )
+  // Side by side on one level, as many as can be; the others where they find room.
+  const levels = heights.map((share) => named([share]))
+  const count = (level: Mark[][]) => level.filter((marks) => marks.length > 0).length
+  const best = levels.reduce((a, b) => (count(b) > count(a) ? b : a))
+  const rest = named(heights)
+  return best.flatMap((marks, i) => (marks.length > 0 ? marks : (rest[i] ?? [])))
 }

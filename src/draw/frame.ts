@@ -37,7 +37,7 @@ export function frame(sheet: Sheet): Figure {
     s('title', { id: `${idMark}t` }, sheet.title),
     s('desc', { id: `${idMark}d` }, sheet.alternative),
     ...(sheet.defs.length > 0 ? [s('defs', {}, ...sheet.defs)] : []),
-    ...sheet.marks.map((m) => m.node),
+    ...sheet.marks.map((m) => m.node()),
   ]
   const svg = s(
     'svg',

@@ -1,4 +1,4 @@
-import type { ElementContent } from 'hast'
+import type { Element, ElementContent } from 'hast'
 import { s } from 'hastscript'
 import { advance } from './advance.ts'
 import type { Box } from './box.ts'
@@ -23,7 +23,7 @@ interface Run {
 }
 
 /** Above the baseline to the top of capitals and figures; below it to the foot of a `g`. In text sizes. */
-export const capHeight = 0.74
+export const capHeight = 0.75
 const descent = 0.22
 const figureDescent = 0.06
 /** Between a whole number and its fraction: copies and reads out as a space, and never breaks. */
@@ -51,14 +51,20 @@ export const textWidth = (text: string, size: number): number =>
 export function labelBox(text: string, [x, y]: Spot, style: LabelStyle): Box {
   const width = textWidth(text, style.size)
   const start = { start: 0, middle: -width / 2, end: -width }[style.anchor ?? 'start']
-  const up = capHeight * style.size
+  // Capitals with an accent stand higher than anything else.
+  const up = (/[À-ÖØ-ÞĀ-Ž]/.test(text) ? 1 : /[()|]|[^ -~]/.test(text) ? 0.79 : capHeight) * style.size
   const down = (/[gjpqyQJ(),;]/.test(text) ? descent : figureDescent) * style.size
   if (style.turned) return { left: x - up, right: x + down, top: y - start - width, bottom: y - start }
   return { left: x + start, right: x + start + width, top: y - up, bottom: y + down }
 }
 
 /** A text with its baseline at `at`. */
-export function label(text: string, at: Spot, style: LabelStyle): Mark {
+export const label = (text: string, at: Spot, style: LabelStyle): Mark => ({
+  node: () => textElement(text, at, style),
+  box: labelBox(text, at, style),
+})
+
+function textElement(text: string, at: Spot, style: LabelStyle): Element {
   const [x, y] = [num(at[0]), num(at[1])]
   const content = runsOf(text).map(
     (run): ElementContent =>
@@ -66,7 +72,7 @@ export function label(text: string, at: Spot, style: LabelStyle): Mark {
         ? s('tspan', { class: 'frac', style: 'font-feature-settings: "frac"' }, run.text)
         : { type: 'text', value: run.text },
   )
-  const node = s(
+  return s(
     'text',
     {
       class: style.class,
@@ -80,7 +86,6 @@ export function label(text: string, at: Spot, style: LabelStyle): Mark {
     },
     content,
   )
-  return { node, box: labelBox(text, at, style) }
 }
 
 /**

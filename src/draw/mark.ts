@@ -4,9 +4,12 @@ import { type Box, boxAround } from './box.ts'
 import { colours } from './ink.ts'
 import { closedPath, num, type Spot } from './num.ts'
 
-/** One thing drawn, and the room it takes. Marks are drawn in their order, later ones over earlier ones. */
+/**
+ * One thing drawn, and the room it takes. Marks are drawn in their order, later ones over earlier ones. Their elements
+ * are made once the figure's scale is found, which takes many tries.
+ */
 export interface Mark {
-  readonly node: Element
+  readonly node: () => Element
   readonly box: Box
 }
 
@@ -27,14 +30,15 @@ const strokeOf = ({ width, colour = colours.ink, dash, cap }: Stroke) => ({
 
 /** A straight line. */
 export const line = (from: Spot, to: Spot, stroke: Stroke): Mark => ({
-  node: s('line', {
-    class: stroke.class,
-    x1: num(from[0]),
-    y1: num(from[1]),
-    x2: num(to[0]),
-    y2: num(to[1]),
-    ...strokeOf(stroke),
-  }),
+  node: () =>
+    s('line', {
+      class: stroke.class,
+      x1: num(from[0]),
+      y1: num(from[1]),
+      x2: num(to[0]),
+      y2: num(to[1]),
+      ...strokeOf(stroke),
+    }),
   box: boxAround([from, to], stroke.width / 2),
 })
 
@@ -45,14 +49,15 @@ export function area(
 ): Mark {
   const { stroke } = options
   return {
-    node: s('path', {
-      class: options.class,
-      d: loops.map(closedPath).join(''),
-      ...(options.fill !== undefined && { fill: options.fill }),
-      ...(options.opacity !== undefined && { 'fill-opacity': num(options.opacity) }),
-      ...(loops.length > 1 && { 'fill-rule': 'evenodd' }),
-      ...(stroke && { ...strokeOf({ ...stroke, class: '' }), 'stroke-linejoin': 'round' }),
-    }),
+    node: () =>
+      s('path', {
+        class: options.class,
+        d: loops.map(closedPath).join(''),
+        ...(options.fill !== undefined && { fill: options.fill }),
+        ...(options.opacity !== undefined && { 'fill-opacity': num(options.opacity) }),
+        ...(loops.length > 1 && { 'fill-rule': 'evenodd' }),
+        ...(stroke && { ...strokeOf({ ...stroke, class: '' }), 'stroke-linejoin': 'round' }),
+      }),
     box: boxAround(loops.flat(), stroke ? stroke.width / 2 : 0),
   }
 }
@@ -66,19 +71,23 @@ export function arrow(tip: Spot, [dx, dy]: Spot, colour: string = colours.ink): 
     [foot[0] - dy * half, foot[1] + dx * half],
     [foot[0] + dy * half, foot[1] - dx * half],
   ]
-  return { node: s('path', { class: 'arrow', d: closedPath(spots), fill: colour }), box: boxAround(spots) }
+  return {
+    node: () => s('path', { class: 'arrow', d: closedPath(spots), fill: colour }),
+    box: boxAround(spots),
+  }
 }
 
 /** A small open ring: where running dimensions start. */
 export const ring = ([x, y]: Spot, colour: string = colours.ink): Mark => ({
-  node: s('circle', {
-    class: 'origin',
-    cx: num(x),
-    cy: num(y),
-    r: '0.6',
-    fill: colours.paper,
-    stroke: colour,
-    'stroke-width': '0.18',
-  }),
+  node: () =>
+    s('circle', {
+      class: 'origin',
+      cx: num(x),
+      cy: num(y),
+      r: '0.6',
+      fill: colours.paper,
+      stroke: colour,
+      'stroke-width': '0.18',
+    }),
   box: boxAround([[x, y]], 0.7),
 })

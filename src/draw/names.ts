@@ -1,6 +1,6 @@
 import { type Box, boxAround, lineNear, near } from './box.ts'
 import { colours } from './ink.ts'
-import { capHeight, type LabelStyle, label, labelBox, textWidth } from './label.ts'
+import { capHeight, type LabelStyle, label, labelBox } from './label.ts'
 import { area, type Mark } from './mark.ts'
 import type { Spot } from './num.ts'
 
@@ -9,6 +9,9 @@ export interface Taken {
   readonly boxes: readonly Box[]
   readonly lines: readonly (readonly [Spot, Spot])[]
 }
+
+/** How far above or below the middle a name may stand, in shares of the room. */
+export const heights = [0, -0.3, 0.3, -0.4, 0.4]
 
 /** Clear room round a name, in mm. */
 const clear = 0.9
@@ -23,23 +26,21 @@ export function nameIn(
   lines: readonly string[],
   size: number,
   taken: Taken,
-  options: { ground?: string; class?: string; colour?: string; bold?: boolean } = {},
+  options: { ground?: string; colour?: string } = {},
+  shares: readonly number[] = heights,
 ): Mark[] {
   const pitch = size * 1.25
   const middle: Spot = [(room.left + room.right) / 2, (room.top + room.bottom) / 2]
   const style = (turned: boolean): LabelStyle => ({
-    class: options.class ?? 'name',
+    class: 'name',
     size,
     anchor: 'middle',
     turned,
     colour: options.colour ?? colours.slate,
-    ...(options.bold && { bold: true }),
   })
-  const long = Math.max(...lines.map((text) => textWidth(text, size)))
   const deep = (lines.length - 1) * pitch + capHeight * size
   for (const turned of [false, true])
-    for (const share of [0, -0.3, 0.3, -0.4, 0.4]) {
-      const [w, h] = turned ? [deep, long] : [long, deep]
+    for (const share of shares) {
       const shift = (room.bottom - room.top) * share
       const [x, y] = [middle[0], middle[1] + shift]
       const at = lines.map((_, i): Spot => {
@@ -54,8 +55,13 @@ export function nameIn(
         ]),
         clear,
       )
-      if (w + 2 * clear > room.right - room.left || h + 2 * clear > room.bottom - room.top) continue
-      if (whole.top < room.top || whole.bottom > room.bottom) continue
+      if (
+        whole.top < room.top ||
+        whole.bottom > room.bottom ||
+        whole.left < room.left ||
+        whole.right > room.right
+      )
+        continue
       if (taken.boxes.some((b) => near(whole, b)) || taken.lines.some(([a, b]) => lineNear(whole, a, b)))
         continue
       const { left, top, right, bottom } = whole

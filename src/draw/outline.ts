@@ -55,6 +55,6 @@ export function pieceOutline(card: Card, name: string, maxMm: number): Element |
       focusable: 'false',
       fill: 'none',
     },
-    marks.map((m) => m.node),
+    marks.map((m) => m.node()),
   )
 }

@@ -42,8 +42,8 @@ export function borderMarks(
   const level = moved(below ? edges.bottom(high) : edges.top())
   const upright = moved(onLeft ? edges.left(high) : edges.right(wide, high))
   // Numbers stand towards the middle where there is room; else the ones along the top step out of the corner's way.
-  const inLevel = panel.right - panel.left >= need('left', 'right') + tail
-  const inUpright = panel.bottom - panel.top >= need('top', 'bottom') + tail
+  const inLevel = layer.right - layer.left >= need('left', 'right') + tail
+  const inUpright = layer.bottom - layer.top >= need('top', 'bottom') + tail
   const [u, v] = [(x: number) => x - region.left, (y: number) => region.bottom - y]
   const deep = (box: Box) => (below ? region.bottom - box.bottom : box.top - region.top)
   const aside = (box: Box) => (onLeft ? box.left - region.left : region.right - box.right)

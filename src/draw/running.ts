@@ -1,8 +1,8 @@
-import { dimensionLine, type Edge, extension, lift, onEdge, rowLine, rowStep, start } from './edge.ts'
-import { colours } from './ink.ts'
+import { dimensionLine, type Edge, extension, onEdge, past, start } from './edge.ts'
+import { colours, weights } from './ink.ts'
 import { capHeight, label, textWidth } from './label.ts'
-import { arrow, type Mark, ring } from './mark.ts'
-import { clear, type Seat, stagger, type Tag } from './stagger.ts'
+import { arrow, line, type Mark, ring } from './mark.ts'
+import { spread } from './spread.ts'
 
 /** A mark to be measured from the start of an edge. */
 export interface Stop {
@@ -15,75 +15,69 @@ export interface Stop {
   readonly matters: boolean
 }
 
-/** More rows than this, and the numbers are turned to stand along their marks. */
-const mostRows = 3
+/** Distance of the dimension line from the shape, and of a number from the end of its line. */
+const [away, gap] = [2.4, 0.6]
+/** Numbers that stand along the edge may be moved by this much before they are turned to need less room. */
+const mostMoved = 2
 
-interface Seating {
-  readonly seats: readonly Seat[]
-  readonly tags: readonly Tag[]
-  readonly turned: boolean
-  readonly step: number
-}
-
-/** Running dimensions: every number is the distance from the start of the edge, because that is how a ruler is held. */
+/**
+ * Running dimensions: every number is the distance from the start of the edge, because that is how a ruler is held.
+ *
+ * Each number stands at the end of its own line, so that no one can take it for the next one's; where marks lie closer
+ * together than their numbers are wide, the lines bend apart:
+ *
+ *     |    |    |  | |
+ *     o--->|--->|->|>|
+ *          1    2  \  \
+ *                 2½   3
+ */
 export function running(edge: Edge, stops: readonly Stop[], size: number): Mark[] {
   if (stops.length === 0) return []
-  const seating = seat(stops, size)
-  const lineAt = (row: number): number =>
-    edge.above < 0
-      ? rowLine(edge, 0, size) + (row + 1) * seating.step - rowStep(size)
-      : rowLine(edge, 0, size) + row * seating.step
-  const rows = [...new Set(seating.seats.map((s) => s.row))].sort((a, b) => a - b)
-  const last = lineAt(rows.at(-1) ?? 0)
-  const marks = [extension(edge, 0, last)]
-  for (const [i, stop] of stops.entries()) {
-    const v = lineAt(seating.seats[i]?.row ?? 0)
-    marks.push(extension(edge, stop.at, v, start - stop.inside))
-  }
-  for (const row of rows) {
-    const ends = stops.map((stop, i) => ({ stop, seat: seating.seats[i], tag: seating.tags[i] }))
-    const own = ends.filter(({ seat }) => seat?.row === row)
-    const reach = own.map(({ stop, seat, tag }) =>
-      seat?.side === 'after' ? stop.at + clear + (tag?.width ?? 0) : stop.at,
-    )
-    marks.push(dimensionLine(edge, 0, Math.max(...reach), lineAt(row)))
-    marks.push(ring(onEdge(edge, 0, lineAt(row))))
-    for (const { stop } of own) marks.push(arrow(onEdge(edge, stop.at, lineAt(row)), edge.along))
-  }
-  for (const [i, stop] of stops.entries()) marks.push(numberAt(edge, stop, i, seating, lineAt, size))
-  return marks
+  const { at, inLine } = seats(edge, stops, size)
+  const moved = Math.max(...stops.map((stop, i) => Math.abs((at[i] ?? 0) - stop.at)))
+  const bend = moved < 0.01 ? 0 : Math.max(1.4, moved * 0.5)
+  const end = away + past + bend
+  const last = Math.max(...stops.map((stop) => stop.at))
+  const thin = { class: 'extension', width: weights.dimension }
+  return [
+    extension(edge, 0, away),
+    ...stops.map((stop) => extension(edge, stop.at, away, start - stop.inside)),
+    ...(bend > 0
+      ? stops.map((stop, i) => line(onEdge(edge, stop.at, away + past), onEdge(edge, at[i] ?? 0, end), thin))
+      : []),
+    dimensionLine(edge, 0, last, away),
+    ...stops.map((stop) => arrow(onEdge(edge, stop.at, away), edge.along)),
+    ring(onEdge(edge, 0, away)),
+    ...stops.map((stop, i) => numberAt(edge, stop, at[i] ?? 0, end + gap, inLine, size)),
+  ]
 }
 
-/** Numbers along the line if a few rows hold them, across it if not. */
-function seat(stops: readonly Stop[], size: number): Seating {
-  const tags = stops.map((stop) => ({ at: stop.at, width: textWidth(stop.text, size) }))
-  const seats = stagger(tags)
-  const rows = Math.max(...seats.map((s) => s.row)) + 1
-  if (rows <= mostRows) return { seats, tags, turned: false, step: rowStep(size) }
-  const thin = stops.map((stop) => ({ at: stop.at, width: capHeight * size }))
-  const longest = Math.max(...tags.map((tag) => tag.width))
-  return { seats: stagger(thin), tags: thin, turned: true, step: longest + lift + 0.9 }
+/** Where the numbers go along the edge, and whether they stand in line with their marks' lines. */
+function seats(edge: Edge, stops: readonly Stop[], size: number): { at: number[]; inLine: boolean } {
+  const inLine = spread(
+    stops.map(({ at }) => ({ at, width: capHeight * size })),
+    0.9,
+  )
+  // Beside an upright edge a level number is in line anyway.
+  if (edge.turned) return { at: inLine, inLine: true }
+  const along = spread(
+    stops.map(({ at, text }) => ({ at, width: textWidth(text, size) })),
+    1.2,
+  )
+  const far = Math.max(...along.map((at, i) => Math.abs(at - (stops[i]?.at ?? 0))))
+  return far <= mostMoved ? { at: along, inLine: false } : { at: inLine, inLine: true }
 }
 
-function numberAt(
-  edge: Edge,
-  stop: Stop,
-  i: number,
-  { seats, tags, turned }: Seating,
-  lineAt: (row: number) => number,
-  size: number,
-): Mark {
-  const [seat, tag] = [seats[i], tags[i]]
-  const from = seat?.side === 'after' ? stop.at + clear : stop.at - clear - (tag?.width ?? 0)
-  const v = lineAt(seat?.row ?? 0) + edge.above * lift
+function numberAt(edge: Edge, stop: Stop, u: number, v: number, inLine: boolean, size: number): Mark {
   const style = {
     class: stop.matters ? 'measure score' : 'measure',
     size,
-    turned: edge.turned !== turned,
     ...(stop.matters && { colour: colours.rust, bold: true }),
   }
-  if (!turned) return label(stop.text, onEdge(edge, from, v), style)
-  // Across the line: a turned text has its baseline on its right, an upright one below.
-  const base = edge.turned ? from : from + (tag?.width ?? 0)
-  return label(stop.text, onEdge(edge, base, v), { ...style, anchor: edge.turned ? 'end' : 'start' })
+  const half = (capHeight * size) / 2
+  if (!inLine) return label(stop.text, onEdge(edge, u, v + 2 * half), { ...style, anchor: 'middle' })
+  // Level beside an upright edge, with its baseline below the line; or reading upwards, with it to the right.
+  return edge.turned
+    ? label(stop.text, onEdge(edge, u - half, v), { ...style, anchor: 'end' })
+    : label(stop.text, onEdge(edge, u + half, v), { ...style, anchor: 'end', turned: true })
 }

@@ -1,0 +1,62 @@
+import { formatSize } from '../length/format.ts'
+import type { Unit } from '../length/length.ts'
+import { boxAround, near } from './box.ts'
+import { colours, nameShare } from './ink.ts'
+import { capHeight, label } from './label.ts'
+import type { Mark } from './mark.ts'
+import { nameIn } from './names.ts'
+import type { Spot } from './num.ts'
+import type { OnPaper } from './place-paper.ts'
+import type { PlaceView } from './place-view.ts'
+import type { Paint } from './stock.ts'
+import { upMark } from './up.ts'
+
+/** The panels' names below the shape, or beside it where creases run across. */
+export function panelNames(view: PlaceView, { region, panels }: OnPaper, size: number): Mark[] {
+  const small = size * nameShare
+  const first = view.creases[0]?.ends
+  const beside = first !== undefined && Math.abs(first[0][1] - first[1][1]) < 1e-6
+  const marks: Mark[] = []
+  for (const [i, { name }] of view.panels.entries()) {
+    const box = boxAround(panels[i] ?? [])
+    for (let row = 0; row < view.panels.length; row++) {
+      const away = 1.4 + row * small * 1.2
+      const at: Spot = beside
+        ? [region.left - away - 0.22 * small, (box.top + box.bottom) / 2]
+        : [(box.left + box.right) / 2, region.bottom + away + small * capHeight]
+      const style = {
+        class: 'name',
+        size: small,
+        colour: colours.slate,
+        anchor: 'middle',
+        turned: beside,
+      } as const
+      const mark = label(name, at, style)
+      if (marks.some((m) => near(m.box, mark.box, 1.2))) continue
+      marks.push(mark)
+      break
+    }
+  }
+  return marks
+}
+
+/** The piece's own name and size on it, and its direction, where they fit. */
+export function layerNames(view: PlaceView, placed: OnPaper, paint: Paint, size: number, unit: Unit): Mark[] {
+  const small = size * nameShare
+  // What is behind a film shows through it.
+  const lines = paint.film ? [...placed.edges, ...placed.hints, ...placed.creases.map((c) => c.ends)] : []
+  const own = { ...(paint.patterned && { ground: paint.tint }), colour: colours.ink }
+  return placed.laid.flatMap(([outline = [], ...holes]) => {
+    const box = boxAround(outline)
+    const up =
+      view.piece.stock.direction === 'upright' ? upMark([box.left + 2.2, box.bottom - 1.8], small, paint) : []
+    const fits = up.every((m) => m.box.right < box.right - 1 && m.box.top > box.top + 1)
+    const taken = {
+      boxes: [...holes.map((hole) => boxAround(hole)), ...(fits ? up : []).map((m) => m.box)],
+      lines,
+    }
+    const both = nameIn(box, [view.piece.name, formatSize(view.piece.size, unit)], small, taken, own)
+    const named = both.length > 0 ? both : nameIn(box, [view.piece.name], small, taken, own)
+    return [...(fits ? up : []), ...named]
+  })
+}

@@ -1,0 +1,76 @@
+import fc from 'fast-check'
+import { s } from 'hastscript'
+import { describe, expect, test } from 'vitest'
+import { drawFigure, type FigureOptions } from '../../src/draw/draw.ts'
+import { inches, mm, type Unit } from '../../src/length/length.ts'
+import type { ProvenCard } from '../../src/lesson/lesson.ts'
+import type { FigureKind } from '../../src/lesson/nodes.ts'
+import { everyCard, pleated } from './cards.ts'
+import { collisions } from './collide.ts'
+
+const labelled = (x: number) => s('text', { x, y: 5, 'font-size': 3 }, '5 in')
+
+function drawn(
+  show: FigureKind,
+  card: ProvenCard,
+  of: string | undefined,
+  unit: Unit,
+  options?: FigureOptions,
+) {
+  const figure = drawFigure(show, card, of, unit, options)
+  if ('findings' in figure) throw new Error(figure.findings.map((f) => f.message).join('; '))
+  return figure
+}
+
+/** All figures of a card that can be drawn. */
+function figuresOf(card: ProvenCard, unit: Unit, options: FigureOptions) {
+  const { pieces } = card.card.structure
+  const spans = card.proof.standing ? pieces.filter((p) => p.kind === 'span') : []
+  return [
+    ...pieces.map((p) => ['flat', p.name] as const),
+    ...[...card.card.layers, ...spans].map((p) => ['place', p.name] as const),
+    ...(card.proof.standing ? [['standing', undefined] as const] : []),
+    ...(card.proof.closed ? [['closed', undefined] as const] : []),
+  ].map(([show, of]) => ({ name: `${show} ${of ?? ''}`, figure: drawn(show, card, of, unit, options) }))
+}
+
+describe('the test itself sees', () => {
+  const svg = (...children: Parameters<typeof s>[2][]) => s('svg', { viewBox: '0 0 40 10' }, ...children)
+  test('two texts that touch', () => {
+    expect(collisions(svg(labelled(2), labelled(6)))).toEqual(['"5 in" touches "5 in"'])
+  })
+  test('a line through a text', () => {
+    const line = s('line', { x1: 3, y1: 0, x2: 3, y2: 9, 'stroke-width': 0.2, stroke: 'black' })
+    expect(collisions(svg(labelled(2), line))).toEqual(['"5 in" touches the line from 3,0 to 3,9'])
+  })
+  test('a text that is cut off', () => {
+    expect(collisions(svg(labelled(38)))).toEqual(['"5 in" runs out of the figure'])
+  })
+})
+
+describe.each(everyCard)('$title', ({ unit, ...card }) => {
+  test.each([
+    {},
+    { text: 12, maxWidth: 110 },
+    { maxWidth: 60, maxHeight: 60 },
+    { text: 18, maxWidth: 168, maxHeight: 120 },
+  ])('no label touches another or a line, with %j', (options) => {
+    const found = figuresOf(card, unit, { dimensions: true, ...options }).flatMap(({ name, figure }) =>
+      collisions(figure.svg).map((words) => `${name}: ${words}`),
+    )
+    expect(found).toEqual([])
+  })
+})
+
+test('nothing touches however the creases lie', () => {
+  const panels = fc.array(fc.integer({ min: 1, max: 64 }), { minLength: 2, maxLength: 14 })
+  fc.assert(
+    fc.property(panels, fc.boolean(), fc.boolean(), (sixteenths, level, metric) => {
+      const widths = sixteenths.map((n) => (metric ? mm(n * 2) : inches(n, 16)))
+      const card = pleated(widths, level ? 'height' : 'width', inches(4))
+      const figure = drawn('flat', card, 'base', metric ? 'mm' : 'in')
+      expect(collisions(figure.svg)).toEqual([])
+    }),
+    { numRuns: 150 },
+  )
+})
