@@ -44,12 +44,11 @@ export function problemBuilder(plates: number): ProblemBuilder {
     return pair < 0 ? undefined : pair * 2 + (i < j ? 0 : 1)
   }
   const add: ProblemBuilder['add'] = (kind, literals, clash) => {
-    const present = literals.filter((x) => x !== undefined)
-    if (present.length < literals.length) return
-    const key = keyOf(kind, present)
+    if (!areThere(literals)) return
+    const key = keyOf(kind, literals)
     if (known.has(key)) return
     known.add(key)
-    rules.push({ kind, literals: present, clash })
+    rules.push({ kind, literals, clash })
   }
   return {
     inFront,
@@ -65,11 +64,16 @@ export function problemBuilder(plates: number): ProblemBuilder {
   }
 }
 
-/** Most rules have one to three literals below 2^16, which make one number. */
+const areThere = (literals: readonly (number | undefined)[]): literals is readonly number[] =>
+  !literals.includes(undefined)
+
+/** Up to three literals below 2^16 make one number. Rules of more are few. */
 function keyOf(kind: Rule['kind'], literals: readonly number[]): number | string {
-  const [x = 0, y = 0, z = 0] = literals.toSorted((a, b) => a - b)
   if (literals.length > 3) return literals.toSorted((a, b) => a - b).join()
-  return ((x * 65536 + y) * 65536 + z) * 3 + kinds.indexOf(kind)
+  const [a = 0, b = 0, c = 0] = literals
+  // Rules of three come with their plates in ascending order already.
+  const [x, y] = literals.length === 2 && a > b ? [b, a] : [a, b]
+  return ((x * 65536 + y) * 65536 + c) * 3 + kinds.indexOf(kind)
 }
 
 const kinds: readonly Rule['kind'][] = ['even', 'odd', 'mixed']

@@ -10,25 +10,14 @@ import type { Cell, Slice } from './slices.ts'
  */
 export function layerProblemOf(layout: Layout): LayerProblem {
   const builder = problemBuilder(layout.shapes.length)
-  const groups = distinctCells(layout.slices)
+  const { groups } = layout
   for (const shapes of groups)
     for (const i of shapes) for (const j of shapes) if (i < j) builder.overlap(i, j)
   addFolds(layout, builder)
-  addBonds(layout, builder, groups)
+  addBonds(layout, builder)
   for (const slice of layout.slices) addCreases(layout, slice, builder)
   addTransitivity(builder, groups)
   return builder.problem()
-}
-
-/** The sets of plates that lie on each other somewhere, without those that are part of a larger one. */
-export function distinctCells(slices: readonly Slice[]): (readonly number[])[] {
-  const sets = new Map<string, readonly number[]>()
-  for (const { cells } of slices) for (const { shapes } of cells) sets.set(shapes.join(), shapes)
-  const all = [...sets.values()].sort((a, b) => b.length - a.length)
-  const largest: (readonly number[])[] = []
-  for (const one of all)
-    if (!largest.some((other) => one.every((shape) => other.includes(shape)))) largest.push(one)
-  return largest
 }
 
 function addFolds({ creases, faceUp }: Layout, { add, inFront }: ProblemBuilder): void {
@@ -39,8 +28,8 @@ function addFolds({ creases, faceUp }: Layout, { add, inFront }: ProblemBuilder)
   }
 }
 
-function addBonds(layout: Layout, builder: ProblemBuilder, groups: readonly (readonly number[])[]): void {
-  const { section, closing, faceUp } = layout
+function addBonds(layout: Layout, builder: ProblemBuilder): void {
+  const { section, closing, faceUp, groups } = layout
   const { plates, model } = section
   const { add, alike, inFront } = builder
   for (const [i, a] of plates.entries())

@@ -12,6 +12,8 @@ export interface Layout {
   readonly faceUp: readonly boolean[]
   readonly creases: readonly LaidCrease[]
   readonly slices: readonly Slice[]
+  /** Plates that lie on each other somewhere, without sets that are part of a larger one. */
+  readonly groups: readonly (readonly number[])[]
 }
 
 export interface LaidCrease {
@@ -34,5 +36,16 @@ export function layOut(section: Section, closing: Closing): Layout {
     ...hems.map((link) => ({ link, u: at(link.a, link.ua), folded: true })),
   ]
   const cuts = creases.flatMap(({ link }) => [link.from, link.to])
-  return { section, closing, shapes, faceUp, creases, slices: slicesOf(shapes, cuts) }
+  const slices = slicesOf(shapes, cuts)
+  return { section, closing, shapes, faceUp, creases, slices, groups: groupsIn(slices) }
+}
+
+function groupsIn(slices: readonly Slice[]): (readonly number[])[] {
+  const sets = new Map<string, readonly number[]>()
+  for (const { cells } of slices) for (const { shapes } of cells) sets.set(shapes.join(), shapes)
+  const all = [...sets.values()].sort((a, b) => b.length - a.length)
+  const largest: (readonly number[])[] = []
+  for (const one of all)
+    if (!largest.some((other) => one.every((shape) => other.includes(shape)))) largest.push(one)
+  return largest
 }

@@ -63,13 +63,14 @@ export function closedOf(shut: Shut): Closed {
     size: sizeOf(whole, perMm),
     plates: laid,
     order: shut.order.map((i) => laid[i]?.plate ?? ''),
-    thickness: thicknessOf(shut.layout, shut.groups),
+    thickness: thicknessOf(shut.layout),
     pose,
   }
 }
 
 /** Height of the middle of each sheet above the table, in mm: each lies on the highest of those below it. */
-function heightsOf({ layout, order, groups }: Shut): number[] {
+function heightsOf({ layout, order }: Shut): number[] {
+  const { groups } = layout
   const { model, plates } = layout.section
   const thin = (n: number): number => n / Number(model.thinPerMm)
   const caliper = (i: number): number => thin(model.plates[plates[i]?.index ?? 0]?.caliper ?? 0)

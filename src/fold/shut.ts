@@ -2,7 +2,7 @@ import type { Finding } from '../length/finding.ts'
 import { closesAtAll, closingsOf } from './closings.ts'
 import { frontToBack, layerOrdersOf, type SearchReport, worstClash } from './layer-order.ts'
 import type { Clash, LayerProblem } from './layer-problem.ts'
-import { distinctCells, layerProblemOf } from './layer-rules.ts'
+import { layerProblemOf } from './layer-rules.ts'
 import { type Layout, layOut } from './layout.ts'
 import { liesOpen, missesOf } from './misses.ts'
 import type { Rings } from './rings.ts'
@@ -14,8 +14,6 @@ export interface Shut {
   readonly layout: Layout
   /** Plates of the section from front to back. */
   readonly order: readonly number[]
-  /** Plates that lie on each other somewhere. */
-  readonly groups: readonly (readonly number[])[]
 }
 
 /** Closings whose layers are tried before giving up, and orders of one closing that might go in a circle. */
@@ -36,7 +34,7 @@ export function shutOf(section: Section, rings: Rings, findings: Finding[]): Shu
     const problem = layerProblemOf(layout)
     const report: SearchReport = { blame: new Map(), gaveUp: false }
     const order = firstOrder(problem, report)
-    if (order) return { layout, order, groups: distinctCells(layout.slices) }
+    if (order) return { layout, order }
     first ??= { layout, clash: worstClash(report.blame) ?? { plates: [] } }
     gaveUp ||= report.gaveUp
     if (++tried < mostClosings) continue

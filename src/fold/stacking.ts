@@ -4,7 +4,8 @@ import type { Shut } from './shut.ts'
  * How far each plate of the section lies in front of its body's middle, in mm: the middle of the sheet that carries the
  * creases is at 0, and what is stuck on lies on it with its caliper and foam.
  */
-export function stackingOf({ layout, groups }: Shut): number[] {
+export function stackingOf({ layout }: Shut): number[] {
+  const { groups } = layout
   const { plates, model, links } = layout.section
   const thin = (n: number): number => n / Number(model.thinPerMm)
   const half = (i: number): number => thin(model.plates[plates[i]?.index ?? 0]?.caliper ?? 0) / 2

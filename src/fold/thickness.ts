@@ -6,8 +6,8 @@ import { lengthOf } from './whole.ts'
  * The thickest place of the shut card: over each cell, the calipers of the plates there and the foam between plates
  * that are both there. Exact.
  */
-export function thicknessOf(layout: Layout, groups: readonly (readonly number[])[]): Length {
-  const { model, plates } = layout.section
+export function thicknessOf({ section, groups }: Layout): Length {
+  const { model, plates } = section
   const thickest = groups.map((shapes) => {
     const here = shapes.map((shape) => plates[shape]?.index ?? 0)
     const sheets = here.reduce((sum, i) => sum + (model.plates[i]?.caliper ?? 0), 0)

@@ -24,7 +24,8 @@ const overlap = (a: Rect, b: Rect): boolean =>
 
 /**
  * Checks the order of the layers of a shut card whose plates are rectangles, by the rules of flat folding spelled out
- * anew: valleys and mountains, bonds, nothing in a fold that runs past it, no two folds at one place interlocked.
+ * anew: valleys and mountains, bonds, nothing in a fold that runs past it, no two folds at one place interlocked, and
+ * nothing that weaves through a crease that lies open.
  */
 export function layerTroublesIn(structure: Structure, closed: Closed): string[] {
   const troubles: string[] = []
@@ -41,10 +42,11 @@ export function layerTroublesIn(structure: Structure, closed: Closed): string[] 
     if (meet(plate, onto) && above(plate, onto) !== ((side === 'face') === laid.get(onto)?.faceUp))
       troubles.push(`${plate} is on the wrong side of ${onto}`)
 
-  const folds = structure.hinges.flatMap(({ between: [p, q], line, fold }) => {
+  const creases = structure.hinges.flatMap(({ between: [p, q], line, fold }) => {
     const [pose, facing] = [closed.pose.get(p), laid.get(p)]
-    if (!pose || !facing || !meet(p, q)) return []
-    if (above(q, p) !== ((fold === 'valley') === facing.faceUp))
+    if (!pose || !facing) return []
+    const folded = meet(p, q)
+    if (folded && above(q, p) !== ((fold === 'valley') === facing.faceUp))
       troubles.push(`${p} and ${q} are the wrong way round`)
     const ends = [line.from, line.to].map(({ x, y }) => inSpace(pose, [toMm(x), toMm(y)]))
     const [xs, ys] = [ends.map(([x]) => x), ends.map(([, y]) => y)]
@@ -54,9 +56,9 @@ export function layerTroublesIn(structure: Structure, closed: Closed): string[] 
       bottom: Math.min(...ys),
       top: Math.max(...ys),
     }
-    return [{ p, q, crease }]
+    return [{ p, q, crease, folded }]
   })
-  for (const { p, q, crease } of folds)
+  for (const { p, q, crease, folded } of creases)
     for (const [name, rect] of rects) {
       const upright = crease.right - crease.left < small
       const past = upright
@@ -66,8 +68,10 @@ export function layerTroublesIn(structure: Structure, closed: Closed): string[] 
         : rect.bottom < crease.bottom - small &&
           rect.top > crease.bottom + small &&
           overlap({ ...crease, bottom: rect.bottom, top: rect.top }, rect)
-      if (past && between(name, p, q)) troubles.push(`${name} is caught in the fold of ${p} and ${q}`)
+      if (past && between(name, p, q))
+        troubles.push(`${name} ${folded ? 'is caught in the fold of' : 'weaves between'} ${p} and ${q}`)
     }
+  const folds = creases.filter(({ folded }) => folded)
   for (const [i, a] of folds.entries())
     for (const b of folds.slice(i + 1)) {
       const one = (['left', 'right', 'bottom', 'top'] as const).every(

@@ -4,6 +4,8 @@ import { foldCard } from '../../src/fold/prove.ts'
 import { mm, zero } from '../../src/length/length.ts'
 import stamps from '../data/stamps.json' with { type: 'json' }
 import { card, sheet, strip, stuck } from './build.ts'
+import { bridge } from './cards.ts'
+import { layerTroublesIn } from './layer-checker.ts'
 import { countLayerOrders } from './layer-count.ts'
 
 const stripCard = (lengths: readonly number[], folds: string) =>
@@ -93,6 +95,30 @@ test('strips of any lengths fold in as many ways as trying all permutations find
   )
 })
 
+test('two bridges, tab on tab, nest in one way only', () => {
+  // Left they lie open, the second behind the first. Right, its leg must come in front of the first leg, so that its
+  // tab ends up right behind the first tab: legs of the two interlock otherwise.
+  const [first, bare] = [bridge({ strips: 1 }), bridge({ strips: 0 })]
+  const second = (panel: string) => `second ${panel}`
+  const again = {
+    pieces: bare.pieces.map((piece) => ({ ...piece, name: second(piece.name) })),
+    plates: bare.plates.map((plate) => ({ ...plate, name: second(plate.name), piece: second(plate.piece) })),
+    hinges: bare.hinges.map(({ between: [p, q], ...hinge }) => ({
+      ...hinge,
+      between: [second(p), second(q)] as const,
+    })),
+  }
+  const behind = (tab: string) => stuck(second(tab), tab, zero, zero, { side: 'back' })
+  const structure = card({
+    parts: [first, again],
+    bonds: [...first.bonds, behind('left tab'), behind('right tab')],
+    plate: 'floor',
+  })
+  expect(countLayerOrders(structure)).toBe(1)
+  const { closed } = foldCard(structure)
+  expect(closed && layerTroublesIn(structure, closed)).toEqual([])
+})
+
 test('of two orders, the panel that comes first in the structure lies in front', () => {
   const panels = [
     ['cover', mm(50)],
@@ -134,6 +160,20 @@ describe('what is stuck on', () => {
       ['label', true],
       ['note', true],
     ])
+  })
+  test('is the same when it was put together before it is stuck on, turned over', () => {
+    const { closed, findings } = foldCard(
+      card({
+        parts: [base, sheet('mat', mm(40), mm(30)), sheet('label', mm(20), mm(20))],
+        bonds: [
+          stuck('label', 'mat', mm(5), mm(5)),
+          stuck('mat', 'front', mm(45), mm(5), { side: 'back', over: true }),
+        ],
+        plate: 'back',
+      }),
+    )
+    expect(findings).toEqual([])
+    expect(closed?.order).toEqual(['label', 'mat', 'front', 'back'])
   })
   test('a hem that is folded over and glued is no piece across a crease', () => {
     const hem = strip({

@@ -70,7 +70,8 @@ describe.each(quadrilaterals.filter((figure) => figure.folds_flat_shut))('$id', 
 })
 
 /** A box between two slits of a folded sheet: its pages are not convex, and its spine is in two parts. */
-function boxStep({ deep, high, degrees }: { deep: number; high: number; degrees: number }) {
+function boxStep({ deep = 30, high = 50, degrees = 90, inwards = false }) {
+  const [wall, ridge] = inwards ? (['mountain', 'valley'] as const) : (['valley', 'mountain'] as const)
   const panels = [
     ['left', mm(100)],
     ['right', mm(100)],
@@ -109,9 +110,9 @@ function boxStep({ deep, high, degrees }: { deep: number; high: number; degrees:
         hinges: [
           { between: ['left', 'right'], line: level(100, 0, 30), fold: 'valley' },
           { between: ['left', 'right'], line: level(100, 60, 100), fold: 'valley' },
-          { between: ['left', 'top'], line: level(left, 30, 60), fold: 'valley' },
-          { between: ['top', 'front'], line: level(edge, 30, 60), fold: 'mountain' },
-          { between: ['front', 'right'], line: level(right, 30, 60), fold: 'valley' },
+          { between: ['left', 'top'], line: level(left, 30, 60), fold: wall },
+          { between: ['top', 'front'], line: level(edge, 30, 60), fold: ridge },
+          { between: ['front', 'right'], line: level(right, 30, 60), fold: wall },
         ],
       },
     ],
@@ -150,4 +151,10 @@ test('a box whose depth and height are more than the page sticks out of the shut
   const { closed, findings } = foldCard(boxStep({ deep: 70, high: 60, degrees: 90 }))
   expect(findings).toEqual([])
   expect(toMm(closed?.size.width ?? mm(0))).toBe(130)
+})
+
+test('a box scored the wrong way round cannot shut, and lying open is no way to be shut', () => {
+  const { closed, findings } = foldCard(boxStep({ inwards: true }))
+  expect(closed).toBeUndefined()
+  expect(findings.map((f) => f.rule)).toEqual(['layers-cross'])
 })

@@ -143,13 +143,26 @@ function withLoose() {
   }
 }
 
-test('what lies on a plate stands in front of it by its thickness', () => {
+test('what lies on a plate stands in front of it by its thickness, on its back behind it', () => {
+  const thin = mm(0.2)
   const structure = card({
-    parts: [sheet('card', mm(50), mm(50), mm(0.4)), sheet('tag', mm(20), mm(20), mm(0.2))],
-    bonds: [stuck('tag', 'card', zero, zero, { height: mm(1) })],
+    parts: [
+      sheet('card', mm(50), mm(50), mm(0.4)),
+      sheet('tag', mm(20), mm(20), thin),
+      sheet('label', mm(20), mm(20), thin),
+      sheet('liner', mm(50), mm(50), thin),
+    ],
+    bonds: [
+      stuck('tag', 'card', zero, zero, { height: mm(1) }),
+      stuck('label', 'card', mm(10), mm(10), { height: mm(1) }),
+      stuck('liner', 'card', mm(50), zero, { side: 'back', over: true }),
+    ],
     plate: 'card',
   })
   const { standing } = foldCard(structure)
   const depth = (name: string) => standing?.pose.get(name)?.origin[2] ?? Number.NaN
   expect(depth('tag') - depth('card')).toBeCloseTo(0.2 + 1 + 0.1, 9)
+  // The label is stuck on last and partly lies on the tag.
+  expect(depth('label') - depth('tag')).toBeCloseTo(0.2, 9)
+  expect(depth('liner') - depth('card')).toBeCloseTo(-0.3, 9)
 })
