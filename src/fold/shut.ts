@@ -31,6 +31,9 @@ export function shutOf(section: Section, rings: Rings, findings: Finding[]): Shu
   let gaveUp = false
   for (const closing of closingsOf(section, rings)) {
     const layout = layOut(section, closing)
+    const loose = tried === 0 ? stuckNowhere(layout) : []
+    findings.push(...loose)
+    if (loose.length > 0) return undefined
     const problem = layerProblemOf(layout)
     const report: SearchReport = { blame: new Map(), gaveUp: false }
     const order = firstOrder(problem, report)
@@ -56,6 +59,26 @@ function firstOrder(problem: LayerProblem, report: SearchReport): number[] | und
     return undefined
   }
   return undefined
+}
+
+/** Bonds between plates that do not lie on each other: true of one closing, true of all. */
+function stuckNowhere({ section, groups }: Layout): Finding[] {
+  const { model, plates } = section
+  const numbers = new Map(plates.map(({ index }, i) => [index, i]))
+  return model.bonds.flatMap(({ plate, onto }): Finding[] => {
+    const [i, j] = [numbers.get(plate), numbers.get(onto)]
+    if (i === undefined || j === undefined) return []
+    if (groups.some((shapes) => shapes.includes(i) && shapes.includes(j))) return []
+    const [one, other] = [model.plates[plate]?.name, model.plates[onto]?.name]
+    return [
+      {
+        rule: 'stuck-nowhere',
+        severity: 'error',
+        message: `\`${one}\` is stuck on \`${other}\`, but does not lie on it anywhere`,
+        suggestion: `Move \`${one}\` so that it lies on \`${other}\``,
+      },
+    ]
+  })
 }
 
 function tooManyWays(): Finding {

@@ -133,6 +133,22 @@ describe('bond-mismatch', () => {
   })
 })
 
+test('stuck-nowhere: a layer beside what it is stuck on', () => {
+  const structure = card({
+    parts: [sheet('card', mm(80), mm(60)), sheet('mat', mm(60), mm(40))],
+    bonds: [stuck('mat', 'card', mm(80), zero)],
+    plate: 'card',
+  })
+  expect(refusal(structure).findings).toEqual([
+    {
+      rule: 'stuck-nowhere',
+      severity: 'error',
+      message: '`mat` is stuck on `card`, but does not lie on it anywhere',
+      suggestion: 'Move `mat` so that it lies on `card`',
+    },
+  ])
+})
+
 describe('does-not-stand', () => {
   test('pages that a short strip holds back, and where they stop', () => {
     const { closed, findings } = refusal(popUp({ a: 50, b: 30, c: 45, d: 35, degrees: 180 }))
