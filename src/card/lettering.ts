@@ -7,7 +7,12 @@ import { checkKeys, lengthCell, report, say, textOf } from './reading.ts'
 import type { Entry, Field } from './yaml.ts'
 
 const keys = ['on', 'letters', 'widths', 'margin', 'stock']
-const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' })
+
+/** What a reader calls letters. The segmenter takes long to make, and plain English needs none. */
+const graphemesOf = (text: string): string[] => {
+  if (/^[\x20-\x7e]*$/.test(text)) return [...text]
+  return [...new Intl.Segmenter('en', { granularity: 'grapheme' }).segment(text)].map((s) => s.segment)
+}
 
 /**
  * Reads lettering: pieces spaced out evenly along a strip.
@@ -80,7 +85,7 @@ function lettersIn(
   const text = entry && textOf(bench, entry, 'Letters are wanted', 'Write `letters: HARBOUR`')
   if (!entry)
     report(bench, 'missing-key', place, `The lettering \`${name}\` has no letters`, 'Add `letters:`')
-  return text ? [...graphemes.segment(text.text)].map((s) => s.segment).filter((s) => s.trim() !== '') : []
+  return text ? graphemesOf(text.text).filter((s) => s.trim() !== '') : []
 }
 
 function widthCells(
