@@ -1,5 +1,4 @@
-import type { Finding } from '../length/finding.ts'
-import { suggestWord } from '../length/finding.ts'
+import { type Finding, listOf, suggestWord } from '../length/finding.ts'
 import type { Unit } from '../length/length.ts'
 import type { ProvenCard } from '../lesson/lesson.ts'
 import type { FigureKind } from '../lesson/nodes.ts'
@@ -93,9 +92,10 @@ const notYet = (show: string): FigureFinding => ({
   rule: 'figure-not-drawn',
   severity: 'warning',
   message: `A figure that shows \`${show}\` cannot be drawn yet`,
-  suggestion: `Show ${Object.keys(kinds)
-    .map((k) => `\`${k}\``)
-    .join(', ')} instead`,
+  suggestion: `Show ${listOf(
+    Object.keys(kinds).map((k) => `\`${k}\``),
+    'or',
+  )} instead`,
 })
 
 const nothingOnIt: FigureFinding = {

@@ -11,7 +11,7 @@ import type { Flat } from './plane.ts'
 export function glints(width: number, height: number, scale: number, place: (p: Flat) => Spot): Mark[] {
   const long = Math.min(7 / scale, height * 0.45, width * 0.3)
   const [x, y] = [Math.min(3 / scale, width * 0.1), height - Math.min(2.5 / scale, height * 0.15)]
-  const stroke = { class: 'glint', width: 0.25, colour: '#7f9aa6', cap: 'round' } as const
+  const stroke = { class: 'glint', width: 0.25, colour: '#5d7f8f', cap: 'round' } as const
   const at = (right: number, down: number): Spot => place([x + long * right, y - long * down])
   return [line(at(0, 1), at(1, 0), stroke), line(at(0.55, 0.95), at(0.95, 0.55), stroke)]
 }

@@ -19,19 +19,14 @@ export interface Placed {
 /** Room beside a number for the tail of its dimension line and a little more. */
 const tail = 4.5
 
+type Side = keyof Border
+
 /**
  * Dimensions of the borders that are not zero, outside everything: along the top and up the right, or on the other side
  * where less lies between.
  */
-export function borderMarks(
-  border: Border,
-  { region, panel, layer }: Placed,
-  unit: Unit,
-  size: number,
-): Mark[] {
-  const text = (side: keyof Border) => (border[side].equals(0) ? '' : formatLength(border[side], unit))
-  const need = (...sides: (keyof Border)[]) =>
-    sides.reduce((sum, side) => sum + (border[side].equals(0) ? 0 : textWidth(text(side), size) + tail), 0)
+export function borderMarks(border: Border, placed: Placed, unit: Unit, size: number): Mark[] {
+  const { region, panel, layer } = placed
   const [wide, high] = [region.right - region.left, region.bottom - region.top]
   const below = region.bottom - panel.bottom < panel.top - region.top - 1e-6
   const onLeft = panel.left - region.left < region.right - panel.right - 1e-6
@@ -41,38 +36,62 @@ export function borderMarks(
   })
   const level = moved(below ? edges.bottom(high) : edges.top())
   const upright = moved(onLeft ? edges.left(high) : edges.right(wide, high))
-  // Numbers stand towards the middle where there is room; else the ones along the top step out of the corner's way.
-  const inLevel = layer.right - layer.left >= need('left', 'right') + tail
-  const inUpright = layer.bottom - layer.top >= need('top', 'bottom') + tail
   const [u, v] = [(x: number) => x - region.left, (y: number) => region.bottom - y]
   const deep = (box: Box) => (below ? region.bottom - box.bottom : box.top - region.top)
   const aside = (box: Box) => (onLeft ? box.left - region.left : region.right - box.right)
-  const one = (side: keyof Border, from: number, to: number, first: Box, inwards: boolean): Mark[] => {
-    const upwards = side === 'top' || side === 'bottom'
-    const towardsEnd = (side === 'left' || side === 'bottom') === inwards
-    const [near, far] = upwards ? [aside(panel), aside(layer)] : [deep(panel), deep(layer)]
-    return text(side) === ''
-      ? []
-      : across(upwards ? upright : level, {
-          from,
-          to,
-          text: text(side),
-          size,
-          row: inwards ? 0 : 1,
-          beyond: towardsEnd ? 'to' : 'from',
-          inside: first === panel ? [near, far] : [far, near],
-          colour: colours.rust,
-          bold: true,
-          class: 'measure border',
-        })
+  const [inLevel, inUpright] = [
+    [deep(panel), deep(layer)],
+    [aside(panel), aside(layer)],
+  ] as const
+  const marks: Record<Side, { edge: Edge; from: number; to: number; inside: readonly [number, number] }> = {
+    left: { edge: level, from: u(panel.left), to: u(layer.left), inside: inLevel },
+    right: { edge: level, from: u(layer.right), to: u(panel.right), inside: [inLevel[1], inLevel[0]] },
+    bottom: { edge: upright, from: v(panel.bottom), to: v(layer.bottom), inside: inUpright },
+    top: { edge: upright, from: v(layer.top), to: v(panel.top), inside: [inUpright[1], inUpright[0]] },
   }
-  return [
-    ...one('left', u(panel.left), u(layer.left), panel, inLevel),
-    ...one('right', u(layer.right), u(panel.right), layer, inLevel),
-    // On a panel too small for both, the line of words below says these.
-    ...(inLevel || inUpright ? one('bottom', v(panel.bottom), v(layer.bottom), panel, inUpright) : []),
-    ...(inLevel || inUpright ? one('top', v(layer.top), v(panel.top), layer, inUpright) : []),
-  ]
+  const text = (side: Side) => (border[side].equals(0) ? '' : formatLength(border[side], unit))
+  const need = (side: Side): number => {
+    const room = textWidth(text(side), size)
+    return text(side) === '' || room + 1.5 <= marks[side].to - marks[side].from ? 0 : room + tail
+  }
+  const inwards = inwardsOf(placed, need, {
+    level: onLeft ? 'left' : 'right',
+    upright: below ? 'bottom' : 'top',
+  })
+  return (Object.keys(marks) as Side[]).flatMap((side) => {
+    const towards = inwards[side]
+    if (text(side) === '' || towards === undefined) return []
+    const towardsEnd = (side === 'left' || side === 'bottom') === towards
+    return across(marks[side].edge, {
+      ...marks[side],
+      text: text(side),
+      size,
+      row: towards ? 0 : 1,
+      beyond: towardsEnd ? 'to' : 'from',
+      colour: colours.rust,
+      bold: true,
+      class: 'measure border',
+    })
+  })
+}
+
+/**
+ * Whether each number that is wider than its border stands towards the middle. Two that both point away from it would
+ * meet at the `corner` of their edges; one that has no room at all is left to the line of words below.
+ */
+function inwardsOf(
+  { layer }: Placed,
+  need: (side: Side) => number,
+  corner: { readonly level: 'left' | 'right'; readonly upright: 'top' | 'bottom' },
+): Partial<Record<Side, boolean>> {
+  const fits = (room: number, ...sides: Side[]) => sides.reduce((sum, side) => sum + need(side), 1) <= room
+  const [wide, high] = [layer.right - layer.left, layer.bottom - layer.top]
+  const [level, upright] = [fits(wide, 'left', 'right'), fits(high, 'top', 'bottom')]
+  if (level || upright) return { left: level, right: level, top: upright, bottom: upright }
+  const away = { left: false, right: false, top: false, bottom: false }
+  if (fits(wide, corner.level)) return { ...away, [corner.level]: true }
+  if (fits(high, corner.upright)) return { ...away, [corner.upright]: true }
+  return { left: false, right: false }
 }
 
 /** The word "flush" beside each edge without a border, where there is room for it. */

@@ -23,7 +23,7 @@ export const tints = {
   sea: { tint: '#dfe9ec', away: '#c9d8dd' },
   moss: { tint: '#e3eadb', away: '#cdd8c0' },
 } as const
-const strokes = { sand: '#cdbf9f', sea: '#a3bbc5', moss: '#aebf9b' } as const
+const strokes = { sand: '#d3c6a8', sea: '#b4c9d1', moss: '#bdcbad' } as const
 
 const stroke = (colour: string, d: string, width = 0.22): Element =>
   s('path', { d, stroke: colour, 'stroke-width': num(width), fill: 'none' })

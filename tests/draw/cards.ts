@@ -66,12 +66,13 @@ export function cardOf(block: string, unit: Unit = 'in', closed?: string): Prove
   return { card, proof }
 }
 
-/** Every block at every size in both units. */
-export const everyCard = Object.entries(blocks).flatMap(([name, block]) =>
-  sizes.flatMap((size) =>
-    units.map((unit) => ({ title: `${name}, ${size}, in ${unit}`, unit, ...cardOf(block, unit, size) })),
-  ),
-)
+/** Every block at these sizes in both units. */
+export const cardsAt = (these: readonly string[] = sizes) =>
+  Object.entries(blocks).flatMap(([name, block]) =>
+    these.flatMap((size) =>
+      units.map((unit) => ({ title: `${name}, ${size}, in ${unit}`, unit, ...cardOf(block, unit, size) })),
+    ),
+  )
 
 /** A card whose base is a strip of `count` panels, each as wide as given, creases upright or level. */
 export function pleated(widths: readonly Length[], along: 'width' | 'height', across: Length): ProvenCard {

@@ -1,38 +1,14 @@
 import fc from 'fast-check'
 import { s } from 'hastscript'
 import { describe, expect, test } from 'vitest'
-import { drawFigure, type FigureOptions } from '../../src/draw/draw.ts'
-import { inches, mm, type Unit } from '../../src/length/length.ts'
-import type { ProvenCard } from '../../src/lesson/lesson.ts'
-import type { FigureKind } from '../../src/lesson/nodes.ts'
-import { everyCard, pleated } from './cards.ts'
+import { inches, mm } from '../../src/length/length.ts'
+import { cardsAt, pleated } from './cards.ts'
 import { collisions } from './collide.ts'
+import { drawn, figuresOf } from './figures.ts'
+
+const everyCard = cardsAt()
 
 const labelled = (x: number) => s('text', { x, y: 5, 'font-size': 3 }, '5 in')
-
-function drawn(
-  show: FigureKind,
-  card: ProvenCard,
-  of: string | undefined,
-  unit: Unit,
-  options?: FigureOptions,
-) {
-  const figure = drawFigure(show, card, of, unit, options)
-  if ('findings' in figure) throw new Error(figure.findings.map((f) => f.message).join('; '))
-  return figure
-}
-
-/** All figures of a card that can be drawn. */
-function figuresOf(card: ProvenCard, unit: Unit, options: FigureOptions) {
-  const { pieces } = card.card.structure
-  const spans = card.proof.standing ? pieces.filter((p) => p.kind === 'span') : []
-  return [
-    ...pieces.map((p) => ['flat', p.name] as const),
-    ...[...card.card.layers, ...spans].map((p) => ['place', p.name] as const),
-    ...(card.proof.standing ? [['standing', undefined] as const] : []),
-    ...(card.proof.closed ? [['closed', undefined] as const] : []),
-  ].map(([show, of]) => ({ name: `${show} ${of ?? ''}`, figure: drawn(show, card, of, unit, options) }))
-}
 
 describe('the test itself sees', () => {
   const svg = (...children: Parameters<typeof s>[2][]) => s('svg', { viewBox: '0 0 40 10' }, ...children)
@@ -48,18 +24,21 @@ describe('the test itself sees', () => {
   })
 })
 
-describe.each(everyCard)('$title', ({ unit, ...card }) => {
-  test.each([
-    {},
-    { text: 12, maxWidth: 110 },
-    { maxWidth: 60, maxHeight: 60 },
-    { text: 18, maxWidth: 168, maxHeight: 120 },
-  ])('no label touches another or a line, with %j', (options) => {
-    const found = figuresOf(card, unit, { dimensions: true, ...options }).flatMap(({ name, figure }) =>
-      collisions(figure.svg).map((words) => `${name}: ${words}`),
-    )
-    expect(found).toEqual([])
-  })
+const rooms = [
+  {},
+  { maxWidth: 60, maxHeight: 60 },
+  { text: 12, maxWidth: 110 },
+  { text: 18, maxWidth: 168, maxHeight: 120 },
+]
+
+test.each(everyCard)('no label touches another or a line: $title', (card) => {
+  const tried = /^(harbour|gate|easel)/.test(card.title) ? rooms : rooms.slice(0, 1)
+  const found = tried.flatMap((options) =>
+    figuresOf(card, { dimensions: true, ...options }).flatMap(({ name, figure }) =>
+      collisions(figure.svg).map((words) => `${name} ${JSON.stringify(options)}: ${words}`),
+    ),
+  )
+  expect(found).toEqual([])
 })
 
 test('nothing touches however the creases lie', () => {
