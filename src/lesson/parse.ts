@@ -2,9 +2,11 @@ import type { Nodes, Root } from 'mdast'
 import remarkParse from 'remark-parse'
 import { unified } from 'unified'
 import type { Position } from 'unist'
+import { isTooNested } from './syntax/nesting.ts'
 import { lessonSyntax } from './syntax/syntax.ts'
 
 const processor = unified().use(remarkParse).use(lessonSyntax).freeze()
+const withoutCallouts = unified().use(remarkParse).use(lessonSyntax, { callouts: false }).freeze()
 
 /**
  * Parses the Markdown of a lesson.
@@ -13,7 +15,7 @@ const processor = unified().use(remarkParse).use(lessonSyntax).freeze()
  * @returns a tree with directive and expression nodes, and with positions in that text.
  */
 export function parseMarkdown(text: string): Root {
-  const tree = processor.parse(text)
+  const tree = (isTooNested(text) ? withoutCallouts : processor).parse(text)
   // The parser skips the mark without counting it.
   if (hasMark(text)) moveOffsets(tree, 1)
   return tree
@@ -22,12 +24,15 @@ export function parseMarkdown(text: string): Root {
 /** Whether a text starts with a byte order mark. */
 export const hasMark = (text: string): boolean => text.charCodeAt(0) === 0xfeff
 
-function moveOffsets(node: Nodes, by: number): void {
-  if (node.position) node.position = moved(node.position, by)
-  // Directives keep the places of their parts as data.
-  const parts = node.data && 'position' in node.data ? (node.data.position as Record<string, unknown>) : {}
-  movePositions(parts, by)
-  if ('children' in node) for (const child of node.children) moveOffsets(child, by)
+function moveOffsets(tree: Root, by: number): void {
+  const nodes: Nodes[] = [tree]
+  for (let node = nodes.pop(); node; node = nodes.pop()) {
+    if (node.position) node.position = moved(node.position, by)
+    // Directives keep the places of their parts as data.
+    const parts = node.data && 'position' in node.data ? (node.data.position as Record<string, unknown>) : {}
+    movePositions(parts, by)
+    if ('children' in node) nodes.push(...node.children)
+  }
 }
 
 /** Positions by name; one of the names may hold further positions by name. */

@@ -24,8 +24,8 @@ export function lessonOf(tree: Root, text: string): Lesson {
   const front = frontMatterBlock(tree, source)
   const { frontMatter, findings } = readFrontMatter(front, source)
   if (front) tree.children.shift()
-  const walk: Walk = { source, findings, cards: [], supplies: [], steps: [], unknownOpen: 0 }
-  convertChildren(tree, walk, { top: true, quoted: false, stray: [] })
+  const walk: Walk = { source, findings, cards: [], supplies: [], steps: [], toldOpen: 0 }
+  convertChildren(tree, walk, { top: true, quoted: false, callout: false, stray: [] })
   const [supplies] = walk.supplies
   return {
     frontMatter,

@@ -14,14 +14,18 @@ export const callout: Handler<ContainerDirective> = (node, walk, at, descend) =>
   checkAttributes(node, [], walk)
   const place = node.data?.position
   const own = place?.closing ? node.children.length : 1 + (hasTitle(node) ? 1 : 0)
-  if (!place?.closing)
+  if (!place?.closing) {
+    walk.toldOpen++
     report(
       walk,
       'open-callout',
       placeOf(place?.opening ?? node.position),
       `\`:::${node.name}\` is never closed`,
-      'Add a line `:::` below its last line',
+      at.callout
+        ? 'Add a line `:::` below its last line, and give the call-out around it one colon more, such as `::::tip`'
+        : 'Add a line `:::` below its last line',
     )
+  }
   const made = {
     type: 'callout' as const,
     kind: node.name as CalloutKind,
@@ -29,7 +33,7 @@ export const callout: Handler<ContainerDirective> = (node, walk, at, descend) =>
     ...(node.position && { position: node.position }),
   }
   // Minutes in a call-out are not those of the step around it.
-  descend(made, { ...at, top: false, addMinutes: () => {} })
+  descend(made, { ...at, top: false, callout: true, addMinutes: () => {} })
   return own === node.children.length ? made : [made, ...after(node.children.slice(own), descend, at)]
 }
 

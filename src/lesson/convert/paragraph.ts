@@ -23,7 +23,7 @@ function strayLines(raw: string, start: number, walk: Walk): [number, number][] 
     const place = walk.source.place(from, end - rest.length)
     if (name === undefined) {
       if (rest.trim() !== '' || colons.length < 3) return []
-      if (walk.unknownOpen > 0) walk.unknownOpen--
+      if (walk.toldOpen > 0) walk.toldOpen--
       else
         report(
           walk,
@@ -39,7 +39,7 @@ function strayLines(raw: string, start: number, walk: Walk): [number, number][] 
     else if (behindName.test(rest) || nearestDirective(name, colons.length) !== undefined)
       reportUnknown(walk, colons.length, name, place)
     else return []
-    if (colons.length >= 3) walk.unknownOpen++
+    if (colons.length >= 3) walk.toldOpen++
     return [[from, end]]
   })
 }

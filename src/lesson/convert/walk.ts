@@ -13,8 +13,8 @@ export interface Walk {
   readonly steps: Step[]
   /** Text of the last heading. */
   stage?: string
-  /** How many unknown call-outs are still open: their closing colons are no mistake of their own. */
-  unknownOpen: number
+  /** How many call-outs are still open that have been told already: their closing colons are no mistake of their own. */
+  toldOpen: number
 }
 
 /** Where the walk is. */
@@ -23,6 +23,8 @@ export interface At {
   readonly top: boolean
   /** In a block quote, whose marks stand between the lines. */
   readonly quoted: boolean
+  /** In a call-out. */
+  readonly callout: boolean
   /** Adds minutes to the step around; absent outside of steps and call-outs. */
   readonly addMinutes?: (minutes: number) => void
   /** Lines that look like a directive but are none: offsets from and to. What is in them stays text. */

@@ -15,8 +15,10 @@ const brace = 123
 /**
  * A micromark extension: directives, but only those with our names. The others are never tokenized, so whatever only
  * looks like a directive (`7:30`, `Note:this`, `:foo[*bar*]`) is what CommonMark says it is.
+ *
+ * @param options.callouts false to leave call-outs out.
  */
-export function lessonDirectives(): Extension {
+export function lessonDirectives({ callouts = true } = {}): Extension {
   const all = directive()
   const [container, leaf] = listed(all.flow?.[colon])
   const [text] = listed(all.text?.[colon])
@@ -25,7 +27,9 @@ export function lessonDirectives(): Extension {
     text: { [colon]: withLabel(only(text, directiveNames.text, 1, 1, (code) => code === bracket)) },
     flow: {
       [colon]: [
-        only(container, directiveNames.container, 3, Number.POSITIVE_INFINITY, endsName),
+        ...(callouts
+          ? [only(container, directiveNames.container, 3, Number.POSITIVE_INFINITY, endsName)]
+          : []),
         only(leaf, directiveNames.leaf, 2, 2, endsName),
       ],
     },

@@ -13,11 +13,11 @@ import { lessonDirectives } from './directives.ts'
  * A unified plugin: adds to remark-parse what a lesson has besides CommonMark, namely front matter, tables,
  * our directives and braces. The tree has directive and expression nodes afterwards.
  */
-export function lessonSyntax(this: Processor): undefined {
+export function lessonSyntax(this: Processor, options: { callouts?: boolean } = {}): undefined {
   remarkFrontmatter.call(this, ['yaml'])
   const data = this.data()
   data.micromarkExtensions ??= []
-  data.micromarkExtensions.push(gfmTable(), lessonDirectives(), lessonBraces())
+  data.micromarkExtensions.push(gfmTable(), lessonDirectives(options), lessonBraces())
   data.fromMarkdownExtensions ??= []
   data.fromMarkdownExtensions.push(
     gfmTableFromMarkdown(),
