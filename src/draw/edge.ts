@@ -51,10 +51,10 @@ export const onEdge = ({ origin, along, out }: Edge, u: number, v: number): Spot
 ]
 
 /** Distance from one row of dimensions to the next. */
-export const rowStep = (size: number): number => capHeight * size + lift + 0.9
+const rowStep = (size: number): number => capHeight * size + lift + 0.9
 
 /** How far from the shape the dimension line of a row is. */
-export const rowLine = (edge: Edge, row: number, size: number): number =>
+const rowLine = (edge: Edge, row: number, size: number): number =>
   (edge.above < 0 ? 1 + capHeight * size + lift : 2.4) + row * rowStep(size)
 
 export const extension = (edge: Edge, u: number, to: number, from = start): Mark =>

@@ -5,7 +5,7 @@ import { flatLoop } from './plane.ts'
 import { dot, inSpace, less, mix3 } from './space.ts'
 
 /** What kind of edge runs from a corner to the next: cut, folded, or only where a face was split to be sorted. */
-export type EdgeKind = 'cut' | 'crease' | 'split'
+type EdgeKind = 'cut' | 'crease' | 'split'
 
 export interface Corner {
   readonly at: Vector

@@ -7,7 +7,7 @@ import { outlineOf, platesOf } from './pieces.ts'
 import { type Flat, flatLine, flatLoop, toMm } from './plane.ts'
 
 /** A place to be measured from an edge that is no score: the edge of a window, the end of a slit, a letter. */
-export interface Inner {
+interface Inner {
   readonly along: 'width' | 'height'
   readonly at: Length
   /** How far it is from the edge that it is measured along, in mm. */

@@ -47,6 +47,8 @@ export function frame(sheet: Sheet): Figure {
       width: `${num(width)}mm`,
       height: `${num(height)}mm`,
       viewBox: [box.left - rim, box.top - rim, width, height].map((n) => num(n)).join(' '),
+      // With another font than ours a text may be wider than planned: better beside the figure than cut off.
+      overflow: 'visible',
       role: 'img',
       'aria-labelledby': `${idMark}t ${idMark}d`,
       fill: 'none',

@@ -6,7 +6,7 @@ import type { Spot } from './num.ts'
 import { type Flat, toMm } from './plane.ts'
 
 /** A letter of a lettering where it belongs on its piece, in mm of the flat piece, y upwards. */
-export interface SetLetter {
+interface SetLetter {
   readonly text: string
   /** The lower left corner of the room it has. */
   readonly corner: Flat

@@ -45,7 +45,7 @@ function nearness(face: Face, [x, y]: Spot, { right, up, eye }: Camera): number 
   return -over(face, at) / dot(face.place.normal, eye)
 }
 
-export const area = (loop: readonly Spot[]): number =>
+const area = (loop: readonly Spot[]): number =>
   loop.reduce((sum, [x, y], i) => {
     const [nx, ny] = loop[(i + 1) % loop.length] as Spot
     return sum + (x * ny - nx * y) / 2

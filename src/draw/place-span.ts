@@ -39,6 +39,7 @@ export function spanView(card: Card, piece: Piece, pose: Pose): PlaceView | unde
     ground,
     back: false,
     panels,
+    elsewhere: [],
     neighbours: base
       .filter((p) => !onto.includes(p.name))
       .map(seen)

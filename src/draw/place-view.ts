@@ -10,6 +10,8 @@ export interface PlaceView {
   readonly piece: Piece
   /** The panels it goes on; the first is the one that is measured. */
   readonly panels: readonly { readonly name: string; readonly loop: readonly Flat[] }[]
+  /** Other panels that it goes on in just the same way, on pieces that are not drawn. */
+  readonly elsewhere: readonly string[]
   readonly neighbours: readonly (readonly Flat[])[]
   readonly ground: Piece
   /** Whether the back of the ground is what is seen. */
@@ -37,24 +39,27 @@ export function layerView(card: Card, layer: Layer): PlaceView | undefined {
   // Seen from the back, left and right change places, and with them the way round.
   const seen = (loop: readonly Flat[]): Flat[] =>
     back ? loop.map(([x, y]): Flat => [wide - x, y]).reverse() : [...loop]
-  const alone = ground.count > 1
+  // Of a ground of which several are cut alike, or of several grounds, one is drawn.
+  const on = ground.count > 1 ? plates.slice(0, 1) : plates.filter((p) => p.piece === ground.name)
   const around = structure.plates.filter((p) => p.piece === ground.name && !layer.on.includes(p.name))
-  const on = alone ? plates.slice(0, 1) : plates
   return {
     piece,
     ground,
     back,
     panels: on.map(({ name, outline }) => ({ name, loop: seen(flatLoop(outline)) })),
-    neighbours: alone ? [] : around.map(({ outline }) => seen(flatLoop(outline))),
+    elsewhere: layer.on.filter((name) => !on.some((p) => p.name === name)),
+    neighbours: (ground.count > 1 ? [] : around).map(({ outline }) => seen(flatLoop(outline))),
     creases: hingesOf(structure, ground.name).map(({ fold, line }) => {
       const [a, b] = seen(flatLine(line)) as [Flat, Flat]
       return { fold: back ? otherWay[fold] : fold, ends: [a, b] }
     }),
-    laid: bonds.slice(0, on.length).map((bond) => {
-      const plate = structure.plates.find((p) => p.name === bond.plate)
-      const carry = ontoPanel(bond)
-      return [plate?.outline ?? [], ...(plate?.holes ?? [])].map((loop) => seen(flatLoop(loop).map(carry)))
-    }),
+    laid: bonds
+      .filter((bond) => on.some((p) => p.name === bond.onto))
+      .map((bond) => {
+        const plate = structure.plates.find((p) => p.name === bond.plate)
+        const carry = ontoPanel(bond)
+        return [plate?.outline ?? [], ...(plate?.holes ?? [])].map((loop) => seen(flatLoop(loop).map(carry)))
+      }),
     border: layer.border,
     raise: (bonds[0] as (typeof bonds)[number]).height,
     onto: ground.kind === 'base' ? (back ? 'the outside of' : 'the inside of') : back ? 'the back of' : '',

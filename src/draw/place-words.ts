@@ -13,7 +13,7 @@ const pairs = [
 ] as const
 
 /** `1/16 in from each side, flush at top and bottom`. */
-export function borderWords({ border }: PlaceView, unit: Unit): string {
+function borderWords({ border }: PlaceView, unit: Unit): string {
   const zero = (x: Length) => x.equals(0)
   const first = border.left
   if (edges.every((edge) => border[edge].equals(first)))
@@ -41,14 +41,15 @@ const foamHeight = (raise: Length, unit: Unit): string =>
 
 /** What the drawing shows, in a line or two below it. */
 export function placeLegend(view: PlaceView, unit: Unit): Entry[] {
-  const { panels, raise, back, ground } = view
-  const others = panels.slice(1).map((p) => p.name)
+  const { panels, elsewhere, raise, back, ground } = view
+  const spans = view.laid.length < panels.length
+  const others = [...(spans ? [] : panels.slice(1).map((p) => p.name)), ...elsewhere]
   return [
     ...(back
       ? [{ text: ground.kind === 'base' ? 'seen from the outside of the card' : 'seen from the back' }]
       : []),
     { text: borderWords(view, unit) },
-    ...(others.length > 0 && view.laid.length > 1 ? [{ text: `the same on ${listOf(others)}` }] : []),
+    ...(others.length > 0 ? [{ text: `the same on ${listOf(others)}` }] : []),
     ...(raise.equals(0) ? [] : [{ text: `on foam ${foamHeight(raise, unit)} high` }]),
   ]
 }
@@ -56,7 +57,7 @@ export function placeLegend(view: PlaceView, unit: Unit): Entry[] {
 /** What a sighted reader takes from the drawing. */
 export function placeWords(view: PlaceView, unit: Unit): string {
   const { piece, panels, raise, onto } = view
-  const where = listOf(panels.map((p) => p.name))
+  const where = listOf([...panels.map((p) => p.name), ...view.elsewhere])
   const foam = raise.equals(0) ? '' : `, on foam ${foamHeight(raise, unit)} high`
   const reaches = view.laid.length < panels.length
   return [

@@ -17,6 +17,12 @@ export const ontoPaper =
   (height: number, scale: number) =>
   ([x, y]: Flat): Spot => [x * scale, (height - y) * scale]
 
+/** A straight line of a piece where it falls on the paper. */
+export const lineOnPaper = ({ from, to }: Segment, place: (p: Flat) => Spot): [Spot, Spot] => [
+  place(flatOf(from)),
+  place(flatOf(to)),
+]
+
 const nearby = (a: Flat, b: Flat): boolean => Math.hypot(a[0] - b[0], a[1] - b[1]) < 1e-6
 
 /**

@@ -36,6 +36,18 @@ test('a layer on two panels is drawn on both and measured on one', () => {
   ])
 })
 
+test('panels of pieces that are not drawn are named', () => {
+  const easel = `fold: easel
+closed: 5 x 5 in
+base: {stock: white card}
+layers:
+  mat: {on: [floor, front], border: 1/4 in, stock: gold card}`
+  const { svg, alternative } = drawn('place', cardOf(easel), 'mat')
+  expect(byClass(svg, 'layer')).toHaveLength(1)
+  expect(textsOf(svg, 'legend')).toEqual(['1/4 in from the edge all round', 'the same on front'])
+  expect(alternative).toContain('sits on the inside of floor and front')
+})
+
 test('seen from the outside, left and right change places, and a valley is a mountain', () => {
   const card = cardOf(gate)
   const { svg } = drawn('place', card, 'door panel')

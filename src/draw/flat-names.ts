@@ -1,0 +1,65 @@
+import type { Unit } from '../length/length.ts'
+import { boxAround } from './box.ts'
+import type { FlatParts } from './flat-parts.ts'
+import { stopsAlong } from './flat-stops.ts'
+import { nameShare } from './ink.ts'
+import { letterMark, setLetters } from './letters.ts'
+import type { Mark } from './mark.ts'
+import { heights, nameIn } from './names.ts'
+import type { Spot } from './num.ts'
+import { flatLoop, lineOnPaper, ontoPaper, toMm } from './plane.ts'
+import type { Paint } from './stock.ts'
+import { upMark } from './up.ts'
+
+/** The letters that go on the piece, at their marks. */
+export function flatLetters(parts: FlatParts, scale: number): Mark[] {
+  const place = ontoPaper(toMm(parts.piece.size.height), scale)
+  return parts.lettering.flatMap((lettering) => {
+    const set = setLetters(lettering, toMm(parts.piece.size.height))
+    return set.letters.map(({ text, base }) => letterMark(text, place(base), set.size * scale))
+  })
+}
+
+/** The direction mark in the lower left corner, if the pattern has a top and the sheet room for the mark. */
+export function upright({ piece }: FlatParts, paint: Paint, scale: number, size: number): Mark[] {
+  if (piece.stock.direction !== 'upright') return []
+  const [width, height] = [toMm(piece.size.width) * scale, toMm(piece.size.height) * scale]
+  const marks = upMark([2.2, height - 1.8], size * nameShare, paint)
+  return marks.every((m) => m.box.right < width - 1 && m.box.top > 1) ? marks : []
+}
+
+/** The panels' names, or the piece's own, where they are clear of everything else. */
+export function flatNames(parts: FlatParts, paint: Paint, scale: number, size: number, unit: Unit): Mark[] {
+  const place = ontoPaper(toMm(parts.piece.size.height), scale)
+  const height = toMm(parts.piece.size.height) * scale
+  const drawn = [...flatLetters(parts, scale), ...upright(parts, paint, scale, size)]
+  const taken = {
+    boxes: [...parts.holes.map((loop) => boxAround(loop.map(place))), ...drawn.map((m) => m.box)],
+    lines: [
+      ...parts.creases.map((c) => lineOnPaper(c.line, place)),
+      ...parts.slits.map(([a, b]): [Spot, Spot] => [place(a), place(b)]),
+      ...stopsAlong(parts, 'width', scale, unit).map((s): [Spot, Spot] => [
+        [s.at, height - s.inside],
+        [s.at, height],
+      ]),
+      ...stopsAlong(parts, 'height', scale, unit).map((s): [Spot, Spot] => [
+        [0, height - s.at],
+        [s.inside, height - s.at],
+      ]),
+    ],
+  }
+  const ground = paint.patterned ? { ground: paint.tint } : {}
+  const rooms =
+    parts.plates.length > 1 ? parts.plates.map((p) => ({ name: p.name, loop: flatLoop(p.outline) })) : []
+  if (rooms.length === 0) rooms.push({ name: parts.piece.name, loop: [...(parts.outline[0] ?? [])] })
+  const named = (shares: readonly number[]) =>
+    rooms.map(({ name, loop }) =>
+      nameIn(boxAround(loop.map(place)), [name], size * nameShare, taken, ground, shares),
+    )
+  // Side by side on one level, as many as can be; the others where they find room.
+  const levels = heights.map((share) => named([share]))
+  const count = (level: Mark[][]) => level.filter((marks) => marks.length > 0).length
+  const best = levels.reduce((a, b) => (count(b) > count(a) ? b : a))
+  const rest = named(heights)
+  return best.flatMap((marks, i) => (marks.length > 0 ? marks : (rest[i] ?? [])))
+}
