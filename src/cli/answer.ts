@@ -8,7 +8,7 @@ export const asJson = (value: unknown): string => `${JSON.stringify(value, undef
 export async function answer(text: string, options: Options, outside: Outside): Promise<void> {
   const { output } = options
   if (output === undefined) return outside.stdout(text)
-  const { writeText } = await import('./files.ts')
+  const { writeText } = await import('./write-text.ts')
   await writeText(output, text, options, outside)
   tellWritten([output], options, outside)
 }

@@ -12,8 +12,11 @@ export interface Command {
   readonly most: number
   readonly help: string
   readonly flags: readonly FlagName[]
-  readonly load: () => Promise<{ run: Action }>
+  readonly load: () => Promise<Action>
 }
+
+const reading = () => import('./commands/reading.ts')
+const printing = () => import('./commands/printing.ts')
 
 const wishes = ['closed', 'units', 'grid'] as const
 const file = ['output', 'force', 'quiet'] as const
@@ -26,7 +29,7 @@ export const commands: Readonly<Record<string, Command>> = {
     most: 2,
     help: 'write a starter lesson for a fold',
     flags: ['force', 'quiet'],
-    load: () => import('./commands/new.ts'),
+    load: async () => (await reading()).newLesson,
   },
   check: {
     operands: 'LESSON…',
@@ -34,7 +37,7 @@ export const commands: Readonly<Record<string, Command>> = {
     most: Number.POSITIVE_INFINITY,
     help: 'say what is wrong in lessons, line by line, and what would cure it',
     flags: [...wishes, 'json', 'quiet'],
-    load: () => import('./commands/check.ts'),
+    load: async () => (await printing()).check,
   },
   measure: {
     operands: 'LESSON',
@@ -42,7 +45,7 @@ export const commands: Readonly<Record<string, Command>> = {
     most: 1,
     help: 'list the pieces to cut, the scores, the shut and the standing card',
     flags: [...wishes, 'json', ...file],
-    load: () => import('./commands/measure.ts'),
+    load: async () => (await reading()).measure,
   },
   handout: {
     operands: 'LESSON',
@@ -50,7 +53,7 @@ export const commands: Readonly<Record<string, Command>> = {
     most: 1,
     help: 'write the step sheet as PDF and HTML, beside the lesson or where `-o` says',
     flags: [...wishes, 'paper', 'theme', ...file],
-    load: () => import('./commands/handout.ts'),
+    load: async () => (await printing()).handout,
   },
   resize: {
     operands: 'LESSON',
@@ -58,7 +61,7 @@ export const commands: Readonly<Record<string, Command>> = {
     most: 1,
     help: 'write the lesson for another card size, unit or ruler, as Markdown',
     flags: [...wishes, ...file],
-    load: () => import('./commands/resize.ts'),
+    load: async () => (await reading()).resize,
   },
   kit: {
     operands: 'LESSON',
@@ -66,7 +69,7 @@ export const commands: Readonly<Record<string, Command>> = {
     most: 1,
     help: 'list the materials for each person, the tables and the tutor',
     flags: ['people', 'spare', ...wishes, 'paper', 'theme', 'json', ...file],
-    load: () => import('./commands/kit.ts'),
+    load: async () => (await reading()).kit,
   },
   folds: {
     operands: '[NAME]',
@@ -74,6 +77,6 @@ export const commands: Readonly<Record<string, Command>> = {
     most: 1,
     help: 'show the catalogue of folds, or one fold with its lengths and panels',
     flags: ['json'],
-    load: () => import('./commands/folds.ts'),
+    load: async () => (await reading()).folds,
   },
 }

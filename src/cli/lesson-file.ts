@@ -2,10 +2,10 @@ import { type Finding, hasErrors } from '../length/finding.ts'
 import { fillLesson } from '../lesson/fill.ts'
 import type { FilledLesson, Wishes } from '../lesson/lesson.ts'
 import { readLesson } from '../lesson/read.ts'
-import { readText } from './files.ts'
 import { findingsText } from './findings.ts'
 import type { Options } from './flags.ts'
 import type { Outside } from './outside.ts'
+import { readText } from './read-text.ts'
 
 /** What the options wish of a lesson. */
 export const wishesOf = ({ closed, units, grid }: Options): Wishes => ({

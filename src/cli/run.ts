@@ -28,7 +28,7 @@ async function dispatch({ name, command, operands, options }: Invocation, outsid
     return exitCodes.done
   }
   if (name !== undefined && command && !options.help) {
-    const { run: act } = await command.load()
+    const act = await command.load()
     return act(operands, options, outside)
   }
   const { commandHelp, helpText } = await import('./help.ts')

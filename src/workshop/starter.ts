@@ -49,24 +49,35 @@ function steps({ structure, fold }: Card): string[] {
       'Cut the base, {base.size}, with the paper trimmer. Score it on the scoring board at {base.scores}. :minutes[5]',
       '::figure[The base, scored]{show=flat of=base}',
     ],
-    [`Fold ${listOf(bend)}. Press every fold flat. :minutes[5]`, '::figure[How it folds]{show=folding}'],
+    [
+      `Fold ${listOf(bend)}. Press every fold flat, and shut the card. :minutes[5]`,
+      '::figure[Shut]{show=closed}',
+    ],
     ...others.map((piece) => stickStep(piece, structure)),
     [
       'Shut the card once, and look whether every edge lies inside it. :minutes[2]',
       '::figure[Done]{show=standing}',
     ],
   ]
-  const numbered = list.flatMap(([text, figure], i) => [`${i + 1}. ${text}`, '', `   ${figure}`, ''])
+  const numbered = list.flatMap(([text, figure], i) => [
+    `${i + 1}. ${text}`,
+    '',
+    ...(figure ? [`   ${figure}`, ''] : []),
+  ])
   return [`## Make the ${fold} card`, '', ...numbered].slice(0, -1)
 }
 
-function stickStep({ name, count }: Piece, { plates, bonds }: Structure): [text: string, figure: string] {
+function stickStep(
+  { name, kind, count }: Piece,
+  { plates, bonds }: Structure,
+): [text: string, figure: string] {
   const own = new Set(plates.filter((p) => p.piece === name).map((p) => p.name))
   const on = listOf(bonds.filter((b) => own.has(b.plate)).map((b) => `the ${b.onto}`))
   const cut =
     count > 1 ? `Cut {${name}.count} of the ${name}, each {${name}.size}` : `Cut the ${name}, {${name}.size}`
   return [
     `${cut}. Stick ${count > 1 ? 'them' : 'it'} to ${on} with double-sided tape. :minutes[5]`,
-    `::figure[Where the ${name} goes]{show=place of="${name}"}`,
+    // A loose part of the mechanism, such as a front, has no place of its own to be drawn in.
+    kind === 'loose' || kind === 'base' ? '' : `::figure[Where the ${name} goes]{show=place of="${name}"}`,
   ]
 }

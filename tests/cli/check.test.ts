@@ -69,6 +69,24 @@ test.each([
   expect(other.code).toBe(code)
 })
 
+test('a picture that is not there is told before anything is printed', async () => {
+  const lesson = `${small}\n![The tide](tide.png)\n`
+  const { out } = await foldlore(['check', 'in/a.md'], { 'in/a.md': lesson })
+  expect(out).toMatch(/^in\/a\.md:31:1 \w+ .*`tide\.png`.*\n/)
+  const there = await foldlore(['check', 'in/a.md'], {
+    'in/a.md': lesson,
+    'in/tide.png': '\x89PNG\r\n\x1a\n',
+  })
+  expect(there.out).not.toBe(out)
+})
+
+test('a figure that cannot be drawn is told too', async () => {
+  const lesson = `${small}\n   ::figure[The envelope]{show=envelope}\n`
+  const { code, out } = await foldlore(['check', 'a.md'], { 'a.md': lesson })
+  expect(out).toMatch(/^a\.md:31:4 \w+ .*envelope/)
+  expect(code).toBe(out.includes(' error ') ? 1 : 0)
+})
+
 test('a finding cannot steer the terminal', async () => {
   const { out } = await foldlore(['check', 'a.md'], {
     'a.md': small.replace('{mat.size}', '{m\u001b[2Jat.size}'),

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest'
-import { readText, writeText } from '../../src/cli/files.ts'
+import { readText } from '../../src/cli/read-text.ts'
+import { writeText } from '../../src/cli/write-text.ts'
 import { NotOursError, OutsideError } from '../../src/publish/problems.ts'
 import { htmlMark } from '../../src/publish/write.ts'
 import { failure, memory } from './memory.ts'

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
 import about from '../../package.json' with { type: 'json' }
 import { commands } from '../../src/cli/commands.ts'
@@ -45,6 +46,11 @@ test('--version is the version of the package', async () => {
 test('the manual goes between its marks, and a second time changes nothing', () => {
   const readme = withManual('# Title\n\n<!-- manual -->\n<!-- /manual -->\n\nThe end\n')
   expect(readme).toBe(`# Title\n\n<!-- manual -->\n\n${manual()}\n\n<!-- /manual -->\n\nThe end\n`)
+  expect(withManual(readme)).toBe(readme)
+})
+
+test('the manual in the README is what `npm run manual` writes', () => {
+  const readme = readFileSync(new URL('../../README.md', import.meta.url), 'utf8')
   expect(withManual(readme)).toBe(readme)
 })
 

@@ -1,19 +1,25 @@
+import { dirname } from 'node:path'
 import { type Finding, hasErrors, listOf } from '../../length/finding.ts'
+import { figuresOf } from '../../publish/handout.ts'
+import { readPictures } from '../../publish/pictures.ts'
 import { OutsideError } from '../../publish/problems.ts'
+import { handoutView } from '../../publish/view.ts'
 import { findingJson } from '../../workshop/finding-json.ts'
 import { asJson } from '../answer.ts'
 import type { Action } from '../commands.ts'
 import { findingsText } from '../findings.ts'
+import type { Options } from '../flags.ts'
 import { lessonFrom } from '../lesson-file.ts'
+import type { Outside } from '../outside.ts'
 import { exitCodes } from '../problems.ts'
 
 /** `check LESSON…`. A lesson that cannot be read does not keep the others from being checked. */
-export const run: Action = async (paths, options, outside) => {
+export const check: Action = async (paths, options, outside) => {
   const checked: { file: string; findings: readonly Finding[] }[] = []
   const unread: OutsideError[] = []
   for (const file of paths) {
     try {
-      checked.push({ file, findings: (await lessonFrom(file, options, outside)).findings })
+      checked.push({ file, findings: await allFindings(file, options, outside) })
     } catch (error) {
       if (!(error instanceof OutsideError)) throw error
       unread.push(error)
@@ -29,6 +35,15 @@ export const run: Action = async (paths, options, outside) => {
   for (const error of unread) outside.stderr(`foldlore: ${error.message}\n`)
   if (unread.length > 0) return exitCodes.outside
   return checked.some(({ findings }) => hasErrors(findings)) ? exitCodes.lessonErrors : exitCodes.done
+}
+
+/** Those of the lesson, and, when its cards can be relied on, those of drawing its figures and reading its pictures. */
+async function allFindings(file: string, options: Options, outside: Outside): Promise<readonly Finding[]> {
+  const lesson = await lessonFrom(file, options, outside)
+  if (hasErrors(lesson.findings)) return lesson.findings
+  const { pictures, findings } = await readPictures(lesson.tree, dirname(file), outside)
+  const { findings: ofFigures } = handoutView(lesson, figuresOf(lesson), pictures)
+  return [...lesson.findings, ...findings, ...ofFigures]
 }
 
 function summary(checked: readonly { findings: readonly Finding[] }[]): string {

@@ -8,7 +8,7 @@ import { foldNamed } from '../fold-style.ts'
 import { exitCodes } from '../problems.ts'
 
 /** `folds [NAME]` */
-export const run: Action = async ([name], { json }, outside) => {
+export const folds: Action = async ([name], { json }, outside) => {
   const style = name === undefined ? undefined : foldNamed(name)
   const styles = style ? [style] : [...foldStyles.values()]
   const text = style ? foldListing(style) : catalogue(styles)

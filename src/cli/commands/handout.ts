@@ -10,7 +10,7 @@ import { printSettings } from '../print-settings.ts'
 import { exitCodes } from '../problems.ts'
 
 /** `handout LESSON`: the page is kept when there is no browser to make the PDF with. */
-export const run: Action = async ([path = ''], options, outside) => {
+export const handout: Action = async ([path = ''], options, outside) => {
   const lesson = await lessonFrom(path, options, outside)
   const pages = await pagesFor(path, '', options, outside)
   const settings = { ...pages, ...printSettings(options, outside), folder: dirname(path) }

@@ -9,7 +9,7 @@ import { lessonFrom, tellFindings } from '../lesson-file.ts'
 import { exitCodes, UsageError } from '../problems.ts'
 
 /** `kit LESSON --people N`: to the terminal, or as the kind of file that `-o` names. */
-export const run: Action = async ([path = ''], options, outside) => {
+export const kit: Action = async ([path = ''], options, outside) => {
   const { people, spare = 0, output = '', json } = options
   if (people === undefined)
     throw new UsageError('`kit` needs to know how many people come', 'Write for example `--people 14`')
@@ -23,7 +23,7 @@ export const run: Action = async ([path = ''], options, outside) => {
     const { listingMarkdown } = await import('../../workshop/listing-markdown.ts')
     await answer(listingMarkdown(kitListing(kit)), options, outside)
   } else {
-    const { printListing } = await import('../print-listing.ts')
+    const { printListing } = await import('./printing.ts')
     await printListing(kitListing(kit), lesson, { path, what: 'kit' }, options, outside)
   }
   return exitCodes.done

@@ -8,7 +8,7 @@ import { lessonFrom, tellFindings } from '../lesson-file.ts'
 import { exitCodes } from '../problems.ts'
 
 /** `measure LESSON`. In JSON the findings are part of the answer, so it is given whatever they are. */
-export const run: Action = async ([path = ''], options, outside) => {
+export const measure: Action = async ([path = ''], options, outside) => {
   const lesson = await lessonFrom(path, options, outside)
   if (options.json) {
     await answer(asJson(measures(lesson)), options, outside)

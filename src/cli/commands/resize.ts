@@ -1,12 +1,12 @@
 import { resizeLesson } from '../../lesson/resize.ts'
 import { answer } from '../answer.ts'
 import type { Action } from '../commands.ts'
-import { readText } from '../files.ts'
 import { tellFindings, wishesOf } from '../lesson-file.ts'
 import { exitCodes, UsageError } from '../problems.ts'
+import { readText } from '../read-text.ts'
 
 /** `resize LESSON`: the lesson itself, to the terminal or to the file that `-o` names. */
-export const run: Action = async ([path = ''], options, outside) => {
+export const resize: Action = async ([path = ''], options, outside) => {
   const wishes = wishesOf(options)
   if (Object.keys(wishes).length === 0)
     throw new UsageError(

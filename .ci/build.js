@@ -1,0 +1,32 @@
+// Builds the command and the library into dist/. With a path behind it, writes there what the command is made of.
+import { rm, writeFile } from 'node:fs/promises'
+import process from 'node:process'
+import { build } from 'esbuild'
+
+/** @type {import('esbuild').BuildOptions} */
+const options = {
+  bundle: true,
+  splitting: true,
+  minify: true,
+  format: 'esm',
+  platform: 'node',
+  target: 'node20.19',
+  // Builds of these that need no `require`.
+  alias: {
+    yaml: './node_modules/yaml/browser/index.js',
+    handlebars: './node_modules/handlebars/dist/cjs/handlebars.js',
+  },
+  external: ['puppeteer', '@sparticuz/chromium'],
+  outdir: 'dist',
+  chunkNames: 'part-[hash]',
+  logLevel: 'warning',
+}
+
+await rm('dist', { recursive: true, force: true })
+// Apart from each other, so that the command is a few files only: each one costs time when it starts.
+const [{ metafile }] = await Promise.all([
+  build({ ...options, entryPoints: { foldlore: 'src/cli/main.ts' }, metafile: true }),
+  build({ ...options, entryPoints: { index: 'src/index.ts', remark: 'src/lesson/plugin.ts' } }),
+])
+const [about] = process.argv.slice(2)
+if (about) await writeFile(about, JSON.stringify(metafile))

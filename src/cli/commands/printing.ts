@@ -1,0 +1,5 @@
+/** The commands that draw the figures of a lesson, and all that it takes to print them. */
+
+export { printListing } from '../print-listing.ts'
+export { check } from './check.ts'
+export { handout } from './handout.ts'

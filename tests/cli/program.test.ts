@@ -1,0 +1,106 @@
+import { spawnSync } from 'node:child_process'
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join, resolve } from 'node:path'
+import { afterAll, beforeAll, expect, test } from 'vitest'
+import { isOurs } from '../../src/publish/write.ts'
+import { measuresShape } from '../workshop/contract.ts'
+import { broken, small } from './lessons.ts'
+
+interface Meta {
+  readonly outputs: Record<
+    string,
+    { entryPoint?: string; inputs: Record<string, unknown>; imports: { path: string; kind: string }[] }
+  >
+}
+
+const folder = mkdtempSync(join(tmpdir(), 'program-'))
+const program = resolve('dist/foldlore.js')
+let meta: Meta
+
+const foldlore = (...argv: string[]) => {
+  const { status, stdout, stderr } = spawnSync(process.execPath, [program, ...argv], {
+    cwd: folder,
+    encoding: 'utf8',
+  })
+  return { code: status, out: stdout, err: stderr }
+}
+
+beforeAll(() => {
+  const about = join(folder, 'meta.json')
+  const { status, stderr } = spawnSync(process.execPath, ['.ci/build.js', about], { encoding: 'utf8' })
+  expect([status, stderr]).toEqual([0, ''])
+  meta = JSON.parse(readFileSync(about, 'utf8'))
+  writeFileSync(join(folder, 'small.md'), small)
+  writeFileSync(join(folder, 'broken.md'), broken)
+})
+afterAll(() => rmSync(folder, { recursive: true }))
+
+test('0: the real program measures a lesson', () => {
+  const { code, out, err } = foldlore('measure', resolve('lessons/harbour-lights.md'), '--json')
+  expect([code, err]).toEqual([0, ''])
+  expect(measuresShape.parse(JSON.parse(out)).lesson).toBe('Harbour lights')
+})
+
+test('1: a lesson with errors; 2: a word that is none; 3: a file that is not there', () => {
+  const lesson = foldlore('check', 'broken.md')
+  expect([lesson.code, lesson.err]).toEqual([1, ''])
+  expect(lesson.out).toMatch(/^broken\.md:27:\d+ error /)
+  expect(foldlore('chek', 'small.md')).toEqual({
+    code: 2,
+    out: '',
+    err: 'foldlore: Unexpected command `chek`\n  Write `check`\n',
+  })
+  expect(foldlore('measure', 'none.md')).toEqual({
+    code: 3,
+    out: '',
+    err: 'foldlore: Cannot read `none.md`: there is no such file\n  Check the folder and the name\n',
+  })
+})
+
+test('a PDF is printed, may be printed again, and nothing else is left in the folder', () => {
+  const print = () => foldlore('kit', 'small.md', '--people', '3', '-o', 'out/kit.pdf')
+  expect(print()).toEqual({ code: 0, out: '', err: 'Wrote out/kit.pdf\n' })
+  const pdf = readFileSync(join(folder, 'out/kit.pdf'))
+  expect([pdf.subarray(0, 5).toString(), isOurs(pdf)]).toEqual(['%PDF-', true])
+  expect(print()).toMatchObject({ code: 0 })
+  expect(readdirSync(join(folder, 'out'))).toEqual(['kit.pdf'])
+})
+
+test('a reader that has seen enough is no mistake', () => {
+  const line = `"${process.execPath}" "${program}" measure small.md --json | head -c 1`
+  const { stdout, stderr } = spawnSync('sh', ['-c', line], { cwd: folder, encoding: 'utf8' })
+  expect([stdout, stderr]).toEqual(['{', ''])
+})
+
+test('a folder that cannot be written is told as that', () => {
+  mkdirSync(join(folder, 'taken.md'))
+  const { code, err } = foldlore('new', 'bridge', 'taken.md')
+  expect([code, err]).toEqual([3, 'foldlore: Cannot write `taken.md`: it is a folder\n  Name a file in it\n'])
+})
+
+/** All files that a source file brings along at once, before anything is imported when needed. */
+function broughtBy(source: string): string[] {
+  const [start] = Object.entries(meta.outputs).find(([, o]) => o.entryPoint === source) ?? []
+  const seen = new Set<string>()
+  const visit = (path: string): void => {
+    const output = meta.outputs[path]
+    if (!output || seen.has(path)) return
+    seen.add(path)
+    for (const { path: next, kind } of output.imports) if (kind === 'import-statement') visit(next)
+  }
+  visit(start ?? '')
+  return [...seen].flatMap((path) => Object.keys(meta.outputs[path]?.inputs ?? {}))
+}
+
+test('measuring loads nothing that only printing needs', () => {
+  const files = broughtBy('src/cli/commands/reading.ts')
+  expect(files).toContain('src/cli/commands/measure.ts')
+  expect(files.filter((file) => /puppeteer|handlebars|hast|rehype|zod|src\/draw\//.test(file))).toEqual([])
+})
+
+test('the help loads no lesson', () => {
+  expect(
+    broughtBy('src/cli/main.ts').filter((file) => /yaml|micromark|src\/(card|lesson)\//.test(file)),
+  ).toEqual([])
+})
