@@ -27,7 +27,7 @@ export const side: FoldStyle<never> = {
         angles: [{ hinge: ['front', 'back'], degrees: 130 }],
         plate: 'back',
         rests: 'upright',
-        turn: 50,
+        turn: 66,
       },
     }
   },
