@@ -55,7 +55,7 @@ export function fitFigure(
 
 /**
  * A figure with its caption. The group has the caption as its name; the drawing in it has its own text alternative,
- * so that a tagged PDF gets a figure with one.
+ * so that a tagged PDF gets a figure with one: an element `figure` round it would become a second one, without.
  *
  * @param id unlike that of any other figure on the page.
  */
@@ -68,13 +68,13 @@ export function figureHast(
   const label = `${id}-caption`
   const named = caption.length > 0
   return h(
-    'figure',
+    'div',
     {
       className: ['figure', `figure-${show}`, ...(across ? ['across'] : [])],
       ...(named && { role: 'group', ariaLabelledBy: [label] }),
     },
     ownIds(figure.svg, id),
-    ...(named ? [h('figcaption', { id: label }, caption)] : []),
+    ...(named ? [h('p', { className: ['caption'], id: label }, caption)] : []),
   )
 }
 

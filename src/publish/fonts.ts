@@ -49,18 +49,25 @@ export async function fontFaces(css: string, text: string): Promise<string> {
 }
 
 async function facesOf(font: ShippedFont, text: string): Promise<string[]> {
-  const ranges = JSON.parse(await readFile(resolve(`${font.package}/unicode.json`), 'utf8')) as Record<
+  const ranges = JSON.parse(await once(resolve(`${font.package}/unicode.json`), 'utf8')) as Record<
     string,
     string
   >
-  const needed = subsetsFor(text, ranges)
   return Promise.all(
-    needed.map(async (subset) => {
+    subsetsFor(text, ranges).map(async (subset) => {
       const file = resolve(`${font.package}/files/${font.name}-${subset}-${font.axes}-normal.woff2`)
-      const data = await readFile(file, 'base64')
+      const data = await once(file, 'base64')
       return `@font-face{font-family:'${font.family}';font-style:${font.style};font-weight:${font.weights};src:url(data:font/woff2;base64,${data}) format('woff2');unicode-range:${ranges[subset]}}`
     }),
   )
+}
+
+/** The package's own files do not change while the program runs: a whole library of lessons reads them once. */
+const files = new Map<string, Promise<string>>()
+function once(path: string, encoding: 'utf8' | 'base64'): Promise<string> {
+  const reading = files.get(path) ?? readFile(path, encoding)
+  files.set(path, reading)
+  return reading
 }
 
 /**
@@ -76,7 +83,8 @@ export function subsetsFor(text: string, ranges: Readonly<Record<string, string>
       .filter((name) => name !== 'latin')
       .reverse(),
   ]
-  let left = [...new Set(text)].map((c) => c.codePointAt(0) ?? 0)
+  // ASCII is latin: only what is beyond it needs a look.
+  let left = [...new Set(text.match(/[^\p{ASCII}]/gu))].map((c) => c.codePointAt(0) ?? 0)
   return order.filter((name) => {
     const has = rangesOf(ranges[name] ?? '')
     const rest = left.filter((code) => !has.some(([from, to]) => code >= from && code <= to))

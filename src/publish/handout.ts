@@ -4,16 +4,16 @@ import { type Finding, hasErrors } from '../length/finding.ts'
 import { figureTargets } from '../lesson/figure-target.ts'
 import type { FilledLesson } from '../lesson/lesson.ts'
 import type { Draw } from './figure.ts'
-import { handoutHtml } from './html.ts'
+import { handoutHtml, withSetting } from './html.ts'
 import { startBrowser } from './launch.ts'
 import { disk, type Outside } from './outside.ts'
 import type { Paper } from './page-css.ts'
-import { printPdf } from './pdf.ts'
+import { printHandout, type Setting } from './pdf.ts'
 import { readPictures } from './pictures.ts'
 import { NoBrowserError } from './problems.ts'
 import { loadTheme } from './theme.ts'
 import { handoutView } from './view.ts'
-import { mayWrite, writeWhole } from './write.ts'
+import { type FileToWrite, mayWrite, writeWhole } from './write.ts'
 
 /** What a handout is made with. */
 export interface HandoutOptions {
@@ -85,15 +85,21 @@ export async function publishHandout(
     const findings = [...lesson.findings, ...ofPictures, ...ofFigures]
     if (hasErrors(findings)) return { paths: [], findings }
     const html = await handoutHtml(view, theme, { paper, punched })
-    const page = { path: paths.html, data: new TextEncoder().encode(html) }
-    const pdf = wantsPdf
-      ? await printPdf(html, options.browser ?? own).catch(async (error: unknown) => {
+    const page = (setting?: Setting): FileToWrite => ({
+      path: paths.html,
+      data: new TextEncoder().encode(setting ? withSetting(html, setting) : html),
+    })
+    const print = wantsPdf
+      ? await printHandout(html, options.browser ?? own).catch(async (error: unknown) => {
           // The page is done, and any browser can print it: the work is not lost.
-          if (wantsHtml && error instanceof NoBrowserError) await writeWhole([page], outside)
+          if (wantsHtml && error instanceof NoBrowserError) await writeWhole([page()], outside)
           throw error
         })
       : undefined
-    const files = [...(wantsHtml ? [page] : []), ...(pdf ? [{ path: paths.pdf, data: pdf }] : [])]
+    const files = [
+      ...(wantsHtml ? [page(print?.setting)] : []),
+      ...(print ? [{ path: paths.pdf, data: print.pdf }] : []),
+    ]
     await writeWhole(files, outside)
     return { paths: files.map(({ path }) => path), findings }
   } finally {

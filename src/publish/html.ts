@@ -1,7 +1,7 @@
 import { fontFaces } from './fonts.ts'
 import { escapeHtml } from './html-text.ts'
 import { type Paper, pageCss } from './page-css.ts'
-import type { Theme } from './theme.ts'
+import type { Setting } from './pdf.ts'
 import type { HandoutView } from './view.ts'
 import { htmlMark } from './write.ts'
 
@@ -16,18 +16,22 @@ export const contentPolicy =
 const base =
   'svg{word-spacing:0;letter-spacing:0;font-variant:normal;font-feature-settings:normal;text-transform:none}'
 
+/** What the page needs to know besides its body. */
+export type PageHead = Pick<HandoutView, 'title' | 'lang' | 'foot'>
+
 /**
- * A handout as one HTML page that stands alone: styles, fonts, figures and pictures are inside.
+ * One HTML page that stands alone: styles, fonts, figures and pictures are inside.
  *
+ * @param view what the body is made of: a handout, or anything else that has a title, a language and a foot.
  * @param paper what it is to be printed on.
  * @param punched whether to leave room for holes on the left.
  */
-export async function handoutHtml(
-  view: HandoutView,
-  theme: Theme,
+export async function handoutHtml<View extends PageHead>(
+  view: View,
+  theme: { readonly css: string; readonly body: (view: View) => string },
   { paper, punched = false }: { paper: Paper; punched?: boolean },
 ): Promise<string> {
-  const body = theme.body(view)
+  const body = keepHeadingSpaces(theme.body(view))
   const said = body.replace(/data:[^"]*/g, '') + view.foot.title + view.foot.print
   const fonts = await fontFaces(theme.css, said)
   return `<!doctype html>
@@ -48,11 +52,29 @@ ${pageCss(view.foot, paper, punched)}
 </style>
 </head>
 <body>
+${endLink}
 ${body}
+<div id="end"></div>
 </body>
 </html>
 `
 }
+
+/** Nobody sees or hears this link, but because of it the PDF says where the end of the text came to stand. */
+const endLink = '<a href="#end" hidden></a>'
+
+/** The same page in another setting of its theme. */
+export const withSetting = (page: string, setting: Setting): string =>
+  page.replace('<html ', `<html class="${setting}" `)
+
+/**
+ * A PDF's outline is made of what is drawn of its headings, and the space at which a line breaks is not drawn. So the
+ * spaces of headings are such that stay, with a place to break behind each.
+ */
+const keepHeadingSpaces = (body: string): string =>
+  body.replace(/<(h[1-4])\b[^>]*>.*?<\/\1>/gs, (heading) =>
+    heading.replace(/<[^>]*>|[ \n]+/g, (found) => (found.startsWith('<') ? found : '\u00a0<wbr>')),
+  )
 
 /** A style sheet cannot end its element. */
 const styleText = (css: string): string => css.replace(/<\/(style)/gi, '<\\/$1')

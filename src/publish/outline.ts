@@ -7,17 +7,15 @@ import { num } from '../draw/num.ts'
 import { numberIn } from '../length/length.ts'
 
 /** The room of a small outline, in mm at print size: the largest piece of a card fills it. */
-export const outlineRoom = { width: 26, height: 11 } as const
+const room = { width: 26, height: 11 } as const
+/** Where the tallest piece stands upright there is room beside it, and it may be taller. */
+const uprightHeight = 16
 
 /** Millimetres on paper for one of a piece, the same for all pieces of a card, so that they compare. */
 export function outlineScale(pieces: readonly Piece[]): number {
-  const scales = pieces.map(({ size }) =>
-    Math.min(
-      outlineRoom.width / numberIn(size.width, 'mm'),
-      outlineRoom.height / numberIn(size.height, 'mm'),
-    ),
-  )
-  return Math.min(...scales)
+  const sizes = pieces.map(({ size }) => [numberIn(size.width, 'mm'), numberIn(size.height, 'mm')] as const)
+  const [width, height] = [Math.max(...sizes.map(([w]) => w)), Math.max(...sizes.map(([, h]) => h))]
+  return Math.min(room.width / width, (height > width ? uprightHeight : room.height) / height)
 }
 
 const edge = 0.25

@@ -98,9 +98,10 @@ const all = (state: State, node: Nodes): ElementContent[] => state.all(node as n
 /** Without the paragraphs that held nothing but a time, and without spaces where a time stood at an end. */
 function trimmed(root: HastRoot): HastRoot {
   visit(root, 'element', (node, index, parent) => {
-    if (node.tagName !== 'p') return undefined
+    if (node.tagName !== 'p' && node.tagName !== 'li') return undefined
     const last = node.children.at(-1)
-    if (last?.type === 'text') last.value = last.value.trimEnd()
+    if (last?.type === 'text' && /\S/.test(last.value)) last.value = last.value.trimEnd()
+    if (node.tagName === 'li') return undefined
     const empty = node.children.every((child) => child.type === 'text' && child.value.trim() === '')
     if (!empty || !parent || index === undefined) return undefined
     parent.children.splice(index, 1)

@@ -27,7 +27,7 @@ export async function themeFolder(theme: string, root: string = packageRoot()): 
   const isName = /^[\w-]+$/.test(theme)
   if (isName && (await isFolder(own))) return own
   const path = resolve(theme)
-  if (await isFolder(path)) return path
+  if (theme !== '' && (await isFolder(path))) return path
   const names = await themeNames(root)
   throw new ThemeError(
     `Unexpected theme \`${theme}\`, expected a theme of foldlore or the path of a folder`,

@@ -1,0 +1,45 @@
+import { readFileSync } from 'node:fs'
+import { createRequire } from 'node:module'
+import { expect, test } from 'vitest'
+import { figuresOf } from '../../src/publish/handout.ts'
+import { handoutHtml } from '../../src/publish/html.ts'
+import { loadTheme } from '../../src/publish/theme.ts'
+import { handoutView } from '../../src/publish/view.ts'
+import { pier } from './lesson.ts'
+import { withBrowser } from './with-browser.ts'
+
+const browser = withBrowser()
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
+
+/** Rules of axe-core that a page breaks, with the elements. */
+async function broken(html: string, width: number): Promise<string[]> {
+  const page = await browser().newPage()
+  await page.setViewport({ width, height: 900 })
+  await page.setContent(html)
+  await page.evaluate(axe)
+  const found = await page.evaluate('axe.run(document, { resultTypes: ["violations"] })')
+  await page.close()
+  const { violations, passes } = found as {
+    violations: { id: string; nodes: { html: string }[] }[]
+    passes: { id: string }[]
+  }
+  expect(passes.length).toBeGreaterThan(15)
+  return violations.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.html.slice(0, 200)}`))
+}
+
+test.each([1200, 390])('a screen %i px wide: axe-core finds nothing to complain of', async (width) => {
+  const lesson = pier()
+  const { view } = handoutView(lesson, figuresOf(lesson))
+  expect(
+    await broken(await handoutHtml(view, await loadTheme('step-sheet'), { paper: 'a4' }), width),
+  ).toEqual([])
+})
+
+test('what is wrong would be found', async () => {
+  const html =
+    '<!doctype html><html lang="en"><title>A</title><main><h1>A</h1><img src="data:,"><p style="color:#aaa">Cut here</p>'
+  expect((await broken(`${html}${'<p>C</p>'.repeat(3)}`, 900)).map((text) => text.split(':')[0])).toEqual([
+    'color-contrast',
+    'image-alt',
+  ])
+})
