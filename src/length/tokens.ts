@@ -49,7 +49,8 @@ const number =
 const unit = /["″”]|''|\p{L}+(?![\p{L}\p{N}])/uy
 /** A name may have several words: `sea wall`, `panel 2`. A hyphen inside a word belongs to the name. */
 const word = /\p{L}[\p{L}\p{N}_'’]*(?:-\p{L}[\p{L}\p{N}_'’]*)*/uy
-const nextWord = /[ \t]+(?:\p{L}[\p{L}\p{N}_'’]*(?:-\p{L}[\p{L}\p{N}_'’]*)*|\d+(?!\d|\.\d|[/⁄]|\s*["″”\p{L}]))/uy
+const nextWord =
+  /[ \t]+(?:\p{L}[\p{L}\p{N}_'’]*(?:-\p{L}[\p{L}\p{N}_'’]*)*|\d+(?!\d|\.\d|[/⁄]|\s*["″”\p{L}]))/uy
 const sign = /[-+*/().,×−·]/uy
 const reserved = new Set(['x', 'as'])
 
