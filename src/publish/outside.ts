@@ -1,4 +1,5 @@
-import { mkdir, open, readFile, rename, rm } from 'node:fs/promises'
+import { mkdir, open, readFile, rename, rm, stat } from 'node:fs/promises'
+import { dirname } from 'node:path'
 
 /** The disk, as far as publishing needs it. Each call fails as `node:fs` does, with a `code`. */
 export interface Outside {
@@ -28,7 +29,30 @@ export const disk: Outside = {
   },
   rename,
   remove: (path) => rm(path, { force: true }),
-  makeFolder: async (path) => {
-    await mkdir(path, { recursive: true })
-  },
+  makeFolder,
+}
+
+/**
+ * Makes the folders of a path one by one. Node's own `recursive: true` never comes back from a file system that answers
+ * "no such file" to a folder which it will not make, as Linux's /proc does.
+ */
+async function makeFolder(path: string): Promise<void> {
+  try {
+    await mkdir(path)
+  } catch (error) {
+    if (await isFolder(path)) return
+    const above = dirname(path)
+    if ((error as NodeJS.ErrnoException).code !== 'ENOENT' || above === path || (await isFolder(above)))
+      throw error
+    await makeFolder(above)
+    await makeFolder(path)
+  }
+}
+
+const isFolder = async (path: string): Promise<boolean> => {
+  try {
+    return (await stat(path)).isDirectory()
+  } catch {
+    return false
+  }
 }

@@ -75,6 +75,7 @@ const reasons: Record<string, readonly [what: string, cure: string]> = {
   ENOTDIR: ['part of the path is a file, not a folder', 'Choose another folder'],
   EEXIST: ['part of the path is a file, not a folder', 'Choose another folder'],
   ENAMETOOLONG: ['the name is too long', 'Choose a shorter name'],
+  ENOENT: ['no folder can be made there', 'Choose a folder of your own'],
   EBUSY: ['another program holds the file open', 'Close it there and try again'],
   EMFILE: ['too many files are open', 'Close some programs and try again'],
 }

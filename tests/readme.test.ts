@@ -1,0 +1,38 @@
+import { existsSync, readFileSync } from 'node:fs'
+import { fileURLToPath } from 'node:url'
+import rehypeStringify from 'rehype-stringify'
+import remarkParse from 'remark-parse'
+import remarkRehype from 'remark-rehype'
+import { unified } from 'unified'
+import { describe, expect, test } from 'vitest'
+import { withManual } from '../src/cli/manual.ts'
+import { fillLesson } from '../src/lesson/fill.ts'
+import remarkFoldlore from '../src/lesson/plugin.ts'
+import { readLesson } from '../src/lesson/read.ts'
+
+const root = fileURLToPath(new URL('..', import.meta.url))
+const readme = readFileSync(`${root}README.md`, 'utf8')
+const example = /````markdown\n([\s\S]*?)````/.exec(readme)?.[1] ?? ''
+const frontMatter = '---\ntitle: An example\nlevel: beginner\nunits: in\n---\n\n'
+
+describe('the README is true', () => {
+  test('its manual is the one of this program', () => expect(withManual(readme)).toBe(readme))
+
+  test('its example lesson checks without a word', () => {
+    expect(example).toContain('fold: bridge')
+    expect(fillLesson(readLesson(frontMatter + example)).findings).toEqual([])
+  })
+
+  test('its pipeline fills the measures in', async () => {
+    const processor = unified().use(remarkParse).use(remarkFoldlore).use(remarkRehype).use(rehypeStringify)
+    const file = await processor.process(frontMatter + example)
+    expect(file.messages).toEqual([])
+    expect(String(file)).toContain('Cut the base to 8 1/2 × 5 in and score it at 3/4, 1 1/2, 7 and 7 3/4 in.')
+  })
+
+  test('every picture and file it links to is there', () => {
+    const links = [...readme.matchAll(/\]\(((?!https?:)[^)]+)\)/g)].map(([, path = '']) => path)
+    expect(links.length).toBeGreaterThan(3)
+    for (const path of links) expect(existsSync(`${root}${path}`), path).toBe(true)
+  })
+})
