@@ -6,7 +6,6 @@ import { startBrowser } from '../publish/launch.ts'
 import { measureText } from '../publish/measure.ts'
 import { printPdf } from '../publish/pdf.ts'
 import { loadTheme } from '../publish/theme.ts'
-import type { HandoutView } from '../publish/view.ts'
 import { mayWrite, writeWhole } from '../publish/write.ts'
 import type { Listing } from '../workshop/listing.ts'
 import { tellWritten } from './answer.ts'
@@ -63,5 +62,5 @@ async function listingHtml(
     lang: lesson.frontMatter.lang,
     foot: { title: listing.title, print: `${listOf(sizes)} ${sizes.length > 1 ? 'cards' : 'card'}` },
   }
-  return handoutHtml(head as HandoutView, { css, body: () => listingBody(listing) }, { paper })
+  return handoutHtml(head, { css, body: () => listingBody(listing) }, { paper })
 }

@@ -7,6 +7,7 @@ test('the catalogue names every fold with what it is', async () => {
   expect([code, err]).toEqual([0, ''])
   for (const { name, summary } of foldStyles.values())
     expect(out.split('\n').some((line) => line.startsWith(`  ${name} `) && line.includes(summary))).toBe(true)
+  expect(out).toContain('`fold: free`')
 })
 
 test('one fold tells its lengths, what they usually are, and its panels', async () => {

@@ -24,6 +24,7 @@ const catalogue = (styles: readonly FoldStyle[]): Listing => ({
       heading: 'The catalogue',
       columns: [words('fold'), words('what it is'), words('lengths')],
       rows: styles.map((s) => [s.name, s.summary, Object.keys(s.parameters).join(', ')]),
+      note: 'For any other card of parallel folds write `fold: free` and list its `panels` and `creases`.',
     },
   ],
 })
