@@ -7,6 +7,10 @@ export const levelWords: Readonly<Record<FrontMatter['level'], string>> = {
   advanced: 'For practised hands',
 }
 
+/** The time of a whole lesson: nobody keeps it to the minute. */
+export const aboutText = (minutes: number): string =>
+  minutesText(minutes > 20 ? Math.ceil(minutes / 5) * 5 : minutes)
+
 /** A time as it is said: `5 min`, `1 h 10 min`. Kept on one line. */
 export function minutesText(minutes: number): string {
   const whole = Math.round(minutes)

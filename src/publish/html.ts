@@ -1,5 +1,6 @@
 import { fontFaces } from './fonts.ts'
 import { escapeHtml } from './html-text.ts'
+import { endLinks } from './layout.ts'
 import { type Paper, pageCss } from './page-css.ts'
 import type { Setting } from './pdf.ts'
 import type { HandoutView } from './view.ts'
@@ -52,16 +53,15 @@ ${pageCss(view.foot, paper, punched)}
 </style>
 </head>
 <body>
-${endLink}
+${endLinks(`${body}${end}`)}
 ${body}
-<div id="end"></div>
+${end}
 </body>
 </html>
 `
 }
 
-/** Nobody sees or hears this link, but because of it the PDF says where the end of the text came to stand. */
-const endLink = '<a href="#end" hidden></a>'
+const end = '<div id="end"></div>'
 
 /** The same page in another setting of its theme. */
 export const withSetting = (page: string, setting: Setting): string =>

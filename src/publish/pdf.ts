@@ -1,6 +1,7 @@
 import type { Browser, HTTPRequest, Page } from 'puppeteer'
 import { startBrowser, timeLimit } from './launch.ts'
-import { markOurs, pageCount, placeOfEnd } from './pdf-text.ts'
+import { flaws, type Layout, layoutOf, withStageApart } from './layout.ts'
+import { markOurs } from './pdf-mark.ts'
 import { OutsideError } from './problems.ts'
 
 /** A printed page. */
@@ -15,10 +16,7 @@ export interface Print {
  * Settings that a theme offers besides its usual one, as classes of the root: `tight` takes a little less room, `apart`
  * starts the last stage on a page of its own.
  */
-export type Setting = 'tight' | 'apart'
-
-/** A last page that is filled less than this looks like a mistake, and costs a sheet for every reader. */
-const leastFill = 0.35
+export type Setting = 'tight' | 'apart' | 'tight apart'
 
 /**
  * Prints a page that stands alone as a tagged PDF, with title, language, outline and page numbers from the page itself.
@@ -33,8 +31,8 @@ export const printPdf = (html: string, browser?: Browser | Promise<Browser>): Pr
   inPage(html, browser, async (page) => markOurs(await pdfOf(page)))
 
 /**
- * The same for a handout. When little is left over for its last page, it is tried whether another setting of the theme
- * does without that page, or at least puts a whole stage on it.
+ * The same for a handout. When its last page would hold next to nothing, or another page would end early because what
+ * follows does not fit, the theme's other settings are tried, and the one whose pages fall best is taken.
  */
 export const printHandout = (html: string, browser?: Browser | Promise<Browser>): Promise<Print> =>
   inPage(html, browser, bestPrint)
@@ -72,24 +70,38 @@ async function inPage<T>(
 }
 
 async function bestPrint(page: Page): Promise<Print> {
-  const usual = await measured(page)
-  if (usual.pages === 1 || usual.fill >= leastFill) return { pdf: markOurs(usual.pdf), pages: usual.pages }
-  const tight = await measured(page, 'tight')
-  if (tight.pages < usual.pages) return { pdf: markOurs(tight.pdf), pages: tight.pages, setting: 'tight' }
-  const apart = await measured(page, 'apart')
-  if (apart.pages === usual.pages && apart.fill > usual.fill)
-    return { pdf: markOurs(apart.pdf), pages: apart.pages, setting: 'apart' }
-  return { pdf: markOurs(usual.pdf), pages: usual.pages }
+  const usual = await tryOut(page)
+  if (usual.flaws === 0) return printOf(usual)
+  const tight = await tryOut(page, 'tight')
+  if (tight.layout.pages < usual.layout.pages || tight.flaws === 0) return printOf(tight)
+  // If the last page is all that is wrong with one of the two, a whole stage on it may cure that.
+  const apart = await tryOut(page, gapsOf(tight) < gapsOf(usual) ? 'tight apart' : 'apart')
+  const tried = [usual, tight, apart].filter(({ layout }) => layout.pages <= usual.layout.pages)
+  return printOf(tried.reduce((best, other) => (other.flaws < best.flaws ? other : best)))
 }
 
-async function measured(
-  page: Page,
-  setting?: Setting,
-): Promise<{ pdf: Uint8Array; pages: number; fill: number }> {
+interface Tried {
+  readonly pdf: Uint8Array
+  readonly layout: Layout
+  readonly flaws: number
+  readonly setting: Setting | undefined
+}
+
+const gapsOf = ({ layout }: Tried): number => flaws({ ...layout, lastFill: 1 })
+
+async function tryOut(page: Page, setting?: Setting): Promise<Tried> {
   if (setting) await page.evaluate(`document.documentElement.className = '${setting}'`)
   const pdf = await pdfOf(page)
-  return { pdf, pages: pageCount(pdf), fill: placeOfEnd(pdf)?.fill ?? 1 }
+  const layout = layoutOf(pdf)
+  const counted = setting?.endsWith('apart') ? withStageApart(layout) : layout
+  return { pdf, layout, flaws: flaws(counted), setting }
 }
+
+const printOf = ({ pdf, layout, setting }: Tried): Print => ({
+  pdf: markOurs(pdf),
+  pages: layout.pages,
+  ...(setting && { setting }),
+})
 
 const pdfOf = (page: Page): Promise<Uint8Array> =>
   page.pdf({

@@ -7,7 +7,7 @@ import { mainCard } from '../lesson/figure-target.ts'
 import type { FilledLesson } from '../lesson/lesson.ts'
 import { type BlockView, bodyView, type StageView } from './body.ts'
 import { type CardView, cardView, shutText } from './card-view.ts'
-import { levelWords, minutesText } from './facts.ts'
+import { aboutText, levelWords } from './facts.ts'
 import { type Draw, figureHast, rooms } from './figure.ts'
 import { type Html, html } from './html-text.ts'
 import { measureText } from './measure.ts'
@@ -66,7 +66,7 @@ export function handoutView(
     lang: frontMatter.lang,
     summary: frontMatter.summary ?? null,
     level: levelWords[frontMatter.level],
-    time: minutes > 0 ? minutesText(minutes) : null,
+    time: minutes > 0 ? aboutText(minutes) : null,
     unit: unitWords,
     grid: measureHtml(formatGrid(grid)),
     foot: {
