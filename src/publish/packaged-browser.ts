@@ -1,3 +1,4 @@
+import { randomUUID } from 'node:crypto'
 import { createReadStream, createWriteStream } from 'node:fs'
 import { mkdir, readFile, rename, rm, stat } from 'node:fs/promises'
 import { createRequire } from 'node:module'
@@ -6,6 +7,7 @@ import { dirname, join } from 'node:path'
 import process from 'node:process'
 import { pipeline } from 'node:stream/promises'
 import { createBrotliDecompress } from 'node:zlib'
+import { plainError } from './write.ts'
 
 const name = '@sparticuz/chromium'
 
@@ -38,9 +40,9 @@ export async function packagedBrowser(): Promise<string | undefined> {
 }
 
 async function unpack(packed: string, path: string): Promise<void> {
-  const draft = `${path}.${process.pid}.part`
-  await mkdir(dirname(path), { recursive: true, mode: 0o700 })
+  const draft = `${path}.${randomUUID()}.part`
   try {
+    await mkdir(dirname(path), { recursive: true, mode: 0o700 })
     await pipeline(
       createReadStream(packed),
       createBrotliDecompress(),
@@ -48,8 +50,8 @@ async function unpack(packed: string, path: string): Promise<void> {
     )
     await rename(draft, path)
   } catch (error) {
-    await rm(draft, { force: true })
-    throw error
+    await rm(draft, { force: true }).catch(() => {})
+    throw plainError(error, `Cannot unpack the browser to \`${path}\``)
   }
 }
 

@@ -26,7 +26,7 @@ export async function mayWrite(path: string, force: boolean, outside: Outside): 
     content = await outside.read(path)
   } catch (error) {
     if (codeOf(error) === 'ENOENT') return
-    throw plain(error, `Cannot look at \`${path}\``)
+    throw plainError(error, `Cannot look at \`${path}\``)
   }
   if (!isOurs(content)) throw new NotOursError(path)
 }
@@ -59,7 +59,7 @@ export async function writeWhole(files: readonly FileToWrite[], outside: Outside
   } catch (error) {
     // The first mistake is the one to tell, whatever happens to the drafts.
     for (const draft of drafts) await outside.remove(draft).catch(() => {})
-    throw plain(error, `Cannot write \`${current}\``)
+    throw plainError(error, `Cannot write \`${current}\``)
   }
 }
 
@@ -80,7 +80,8 @@ const reasons: Record<string, readonly [what: string, cure: string]> = {
   EMFILE: ['too many files are open', 'Close some programs and try again'],
 }
 
-function plain(error: unknown, beginning: string): OutsideError {
+/** What the system says, in plain words. */
+export function plainError(error: unknown, beginning: string): OutsideError {
   const code = codeOf(error)
   const [what, cure] = reasons[code ?? ''] ?? [
     error instanceof Error ? error.message : String(error),
