@@ -26,6 +26,14 @@ export const leastAndMost = (long: number, size: number): { least: number; most:
   most: Math.max(1, (12 * size) / long),
 })
 
+/** A drawing at a scale, and its size with everything round it. */
+interface Trial {
+  readonly scale: number
+  readonly marks: Mark[]
+  readonly width: number
+  readonly height: number
+}
+
 /**
  * Draws at the largest scale (the same both ways) at which everything, with its dimensions, fits the room.
  *
@@ -34,22 +42,39 @@ export const leastAndMost = (long: number, size: number): { least: number; most:
  */
 export function fitted(
   draw: (scale: number) => Mark[],
-  { maxWidth, maxHeight }: { maxWidth: number; maxHeight: number },
+  room: { maxWidth: number; maxHeight: number },
   { least, most }: { least: number; most: number },
 ): Mark[] {
-  const fits = (marks: readonly Mark[]): boolean => {
-    const { width, height } = extent(marks)
-    return width <= maxWidth + 1e-6 && height <= maxHeight + 1e-6
-  }
-  let best = draw(most)
-  if (fits(best)) return best
-  best = draw(least)
-  let [low, high] = [least, most]
-  while (high / low > 1.004) {
-    const scale = (low + high) / 2
+  const attempt = (scale: number): Trial => {
     const marks = draw(scale)
-    if (fits(marks)) [best, low] = [marks, scale]
-    else high = scale
+    return { scale, marks, ...extent(marks) }
   }
-  return best
+  const fits = ({ width, height }: Trial): boolean =>
+    width <= room.maxWidth + 1e-6 && height <= room.maxHeight + 1e-6
+  let high = attempt(most)
+  if (fits(high)) return high.marks
+  let low = attempt(least)
+  if (!fits(low)) return low.marks
+  // Sizes grow nearly in line with the scale, so one or two estimates are enough; texts that change rows make steps.
+  for (let i = 0; i < mostTrials; i++) {
+    const scale = estimate(low, high, room)
+    if (scale <= low.scale * 1.004) break
+    const trial = attempt(scale)
+    if (fits(trial)) low = trial
+    else high = trial
+  }
+  return low.marks
+}
+
+const mostTrials = 6
+
+/** Where straight lines through both trials meet the room: a hair less, and well away from the one that is too large. */
+function estimate(low: Trial, high: Trial, room: { maxWidth: number; maxHeight: number }): number {
+  const meets = (a: number, b: number, max: number): number => (b > a ? (max - a) / (b - a) : 1)
+  const share = Math.min(
+    meets(low.width, high.width, room.maxWidth),
+    meets(low.height, high.height, room.maxHeight),
+    0.9,
+  )
+  return low.scale + (high.scale - low.scale) * share * 0.999
 }
