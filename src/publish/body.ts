@@ -10,7 +10,7 @@ import { minutesText } from './facts.ts'
 import { type Draw, type Fitted, figureHast, fitFigure } from './figure.ts'
 import { type Html, html } from './html-text.ts'
 import { type Pictures, pictureUrl } from './pictures.ts'
-import { type ProseContext, proseHast, proseHtml } from './prose.ts'
+import { definitionsIn, type ProseContext, proseHast, proseHtml } from './prose.ts'
 
 /** One step as it is printed: its number in the gutter, its text, its figures beside it or across below it. */
 export interface StepView {
@@ -58,8 +58,9 @@ export function bodyView(tree: Root, steps: readonly Step[], draw: Draw, picture
     return undefined
   }
   const depths = headingDepths(tree)
+  const definitions = definitionsIn(tree)
   const context = (hideMinutes: boolean, level: ProseContext['level']): ProseContext => ({
-    tree,
+    definitions,
     hideMinutes,
     level,
     picture: (node) => pictures.get(pictureUrl(node, tree) ?? ''),

@@ -25,8 +25,8 @@ export interface ProseContext {
   readonly level: (depth: number) => 2 | 3 | 4 | undefined
   /** Whether minutes are told elsewhere. */
   readonly hideMinutes: boolean
-  /** The whole lesson: what references in the text point to. */
-  readonly tree: Root
+  /** What references in the text point to: the definitions of the whole lesson. */
+  readonly definitions: readonly Definition[]
 }
 
 /** Addresses that a reader may follow. A link to anything else stays text: a stranger's lesson runs nothing. */
@@ -43,16 +43,21 @@ export const proseHtml = (nodes: readonly Nodes[], context: ProseContext): strin
 /** The same as a tree. */
 export function proseHast(nodes: readonly Nodes[], context: ProseContext): HastRoot {
   // References only work in the tree that defines what they refer to.
-  const definitions: Definition[] = []
-  visit(context.tree, 'definition', (node) => {
-    definitions.push(node)
-  })
   const tree = {
     type: 'root',
-    children: [...nodes.filter((n) => n.type !== 'definition'), ...definitions],
+    children: [...nodes.filter((n) => n.type !== 'definition'), ...context.definitions],
   } as Root
   const root = remarkRehype({ handlers: handlers(context) })(tree, new VFile()) as HastRoot
   return trimmed(root)
+}
+
+/** The definitions of a lesson, wherever they stand. */
+export function definitionsIn(tree: Root): Definition[] {
+  const definitions: Definition[] = []
+  visit(tree, 'definition', (node) => {
+    definitions.push(node)
+  })
+  return definitions
 }
 
 const handlers = (context: ProseContext): Record<string, Handler> => ({

@@ -1,11 +1,11 @@
 import { expect, test } from 'vitest'
-import { proseHtml } from '../../src/publish/prose.ts'
+import { definitionsIn, proseHtml } from '../../src/publish/prose.ts'
 import { filled, plainLesson } from './lesson.ts'
 
 const html = (markdown: string) => {
   const { tree } = plainLesson(markdown)
   return proseHtml(tree.children, {
-    tree,
+    definitions: definitionsIn(tree),
     picture: () => undefined,
     figure: () => undefined,
     level: () => undefined,
@@ -67,7 +67,7 @@ test('a heading inside a step is a bold line', () => {
 test('a measure that could not be worked out shows what was written', () => {
   const { tree } = filled('---\ntitle: A\nlevel: beginner\nunits: in\n---\n\nCut {bakdrop.size}.\n')
   const context = {
-    tree,
+    definitions: definitionsIn(tree),
     picture: () => undefined,
     figure: () => undefined,
     level: () => undefined,
