@@ -32,8 +32,8 @@ export function envelopeCell(
   const stock = bench.stockOf(fields, 'envelope paper')
 
   return bench.scope.cell('envelope', () => {
-    const around = (x: Length) => mustCover(plus(x, clearance(), thickness()), bench.grid)
-    const inside = { width: around(closed().width), height: around(closed().height) }
+    const least = around(closed(), clearance())
+    const inside = around(least, thickness())
     const tooLong = wanted === 'diagonal' && !flapsStayInside(inside, seam())
     if (tooLong)
       report(
@@ -45,7 +45,16 @@ export function envelopeCell(
         'warning',
       )
     if (wanted === 'diagonal' && !tooLong)
-      return { make: 'diagonal', stock, inside, scores: [], ...diagonal(inside, seam(), bench.grid) }
-    return { make: 'side seam', stock, inside, ...sideSeam(inside, flap()) }
+      return { make: 'diagonal', stock, scores: [], ...diagonal(inside, least, seam(), bench.grid) }
+    const onRuler = {
+      width: mustCover(inside.width, bench.grid),
+      height: mustCover(inside.height, bench.grid),
+    }
+    return { make: 'side seam', stock, inside: onRuler, ...sideSeam(onRuler, flap()) }
   })
 }
+
+const around = ({ width, height }: Size, room: Length): Size => ({
+  width: plus(width, room),
+  height: plus(height, room),
+})

@@ -52,7 +52,7 @@ export const commands: Readonly<Record<string, Command>> = {
     least: 1,
     most: 1,
     help: 'write the step sheet as PDF and HTML, beside the lesson or where `-o` says',
-    flags: [...wishes, 'paper', 'theme', ...file],
+    flags: [...wishes, 'paper', 'theme', 'json', ...file],
     load: async () => (await printing()).handout,
   },
   resize: {
@@ -60,7 +60,7 @@ export const commands: Readonly<Record<string, Command>> = {
     least: 1,
     most: 1,
     help: 'write the lesson for another card size, unit or ruler, as Markdown',
-    flags: [...wishes, ...file],
+    flags: [...wishes, 'json', ...file],
     load: async () => (await reading()).resize,
   },
   kit: {

@@ -1,5 +1,5 @@
 import { toHtml } from 'hast-util-to-html'
-import type { Card } from '../card/card.ts'
+import type { Card, Envelope } from '../card/card.ts'
 import type { Fold, Piece, Structure } from '../card/structure.ts'
 import { makePalette } from '../draw/stock.ts'
 import type { Length, Unit } from '../length/length.ts'
@@ -31,12 +31,13 @@ export interface PieceView {
   readonly cuts: boolean
 }
 
-/** The rows of the cutting table of a card, in the order of its pieces. */
+/** The rows of the cutting table of a card, in the order of its pieces, and last the sheet for its envelope. */
 export function piecesView(card: Card, unit: Unit): PieceView[] {
   const { structure } = card
-  const scale = outlineScale(structure.pieces)
-  const palette = makePalette(structure)
-  return structure.pieces.map((piece) => ({
+  const pieces = [...structure.pieces, ...(card.envelope ? [sheetOf(card.envelope)] : [])]
+  const scale = outlineScale(pieces)
+  const palette = makePalette({ ...structure, pieces })
+  return pieces.map((piece) => ({
     name: piece.name,
     stock: piece.stock.name,
     count: piece.count,
@@ -49,6 +50,16 @@ export function piecesView(card: Card, unit: Unit): PieceView[] {
     cuts: piece.cuts.length > 0 || structure.plates.some((p) => p.piece === piece.name && p.holes.length > 0),
   }))
 }
+
+/** An envelope is scored on the slant or on several edges: how stands in its own steps. */
+const sheetOf = ({ stock, sheet }: Envelope): Piece => ({
+  name: 'envelope',
+  kind: 'loose',
+  stock,
+  count: 1,
+  size: sheet,
+  cuts: [],
+})
 
 function scoresOf(piece: Piece, { plates, hinges }: Structure, unit: Unit): ScoresView[] {
   const names = new Set(plates.filter((plate) => plate.piece === piece.name).map((plate) => plate.name))

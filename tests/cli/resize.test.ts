@@ -52,3 +52,18 @@ test('a byte order mark and line ends of another system are kept', async () => {
   const { out } = await foldlore(['resize', 'a.md', '--closed', '4 x 6 in', '--quiet'], { 'a.md': windows })
   expect(out).toBe(windows.replace('closed: 5 x 7 in', 'closed: 4 x 6 in'))
 })
+
+test('--json gives the lesson and what was found in it', async () => {
+  const { code, out } = await foldlore(['resize', 'small.md', '--closed', '4 x 6 in', '--json'], files)
+  expect(code).toBe(0)
+  expect(JSON.parse(out)).toEqual({
+    text: small.replace('closed: 5 x 7 in', 'closed: 4 x 6 in'),
+    findings: [],
+  })
+})
+
+test('--json of a size that does not work says why, with exit code 1', async () => {
+  const { code, out } = await foldlore(['resize', 'harbour.md', '--closed', '1 x 5 in', '--json'], files)
+  expect(code).toBe(1)
+  expect(JSON.parse(out).findings[0]).toMatchObject({ rule: 'impossible-size', severity: 'error' })
+})

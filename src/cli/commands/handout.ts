@@ -2,7 +2,8 @@ import { dirname } from 'node:path'
 import { hasErrors } from '../../length/finding.ts'
 import { publishHandout } from '../../publish/handout.ts'
 import { NoBrowserError } from '../../publish/problems.ts'
-import { tellWritten } from '../answer.ts'
+import { findingJson } from '../../workshop/finding-json.ts'
+import { asJson, tellWritten } from '../answer.ts'
 import type { Action } from '../commands.ts'
 import { lessonFrom, tellFindings } from '../lesson-file.ts'
 import { pagesFor } from '../pages.ts'
@@ -16,8 +17,11 @@ export const handout: Action = async ([path = ''], options, outside) => {
   const settings = { ...pages, ...printSettings(options, outside), folder: dirname(path) }
   try {
     const { paths, findings } = await publishHandout(lesson, settings, outside)
-    tellFindings(path, findings, options, outside)
-    tellWritten(paths, options, outside)
+    if (options.json) outside.stdout(asJson({ written: paths, findings: findings.map(findingJson) }))
+    else {
+      tellFindings(path, findings, options, outside)
+      tellWritten(paths, options, outside)
+    }
     return hasErrors(findings) ? exitCodes.lessonErrors : exitCodes.done
   } catch (error) {
     if (error instanceof NoBrowserError && pages.html) tellWritten([`${pages.out}.html`], options, outside)

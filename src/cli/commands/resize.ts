@@ -1,5 +1,7 @@
+import { hasErrors } from '../../length/finding.ts'
 import { resizeLesson } from '../../lesson/resize.ts'
-import { answer } from '../answer.ts'
+import { findingJson } from '../../workshop/finding-json.ts'
+import { answer, asJson } from '../answer.ts'
 import type { Action } from '../commands.ts'
 import { tellFindings, wishesOf } from '../lesson-file.ts'
 import { exitCodes, UsageError } from '../problems.ts'
@@ -14,6 +16,10 @@ export const resize: Action = async ([path = ''], options, outside) => {
       'Write for example `--closed "A6 landscape"`',
     )
   const { text, findings } = resizeLesson(await readText(path, outside), wishes)
+  if (options.json) {
+    await answer(asJson({ text, findings: findings.map(findingJson) }), options, outside)
+    return hasErrors(findings) ? exitCodes.lessonErrors : exitCodes.done
+  }
   if (!tellFindings(path, findings, options, outside)) return exitCodes.lessonErrors
   await answer(text, options, outside)
   return exitCodes.done
