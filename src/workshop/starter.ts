@@ -6,7 +6,7 @@ import { listOf } from '../length/finding.ts'
 import { usualGrid } from '../length/grid.ts'
 
 /** A whole lesson for a fold, with its starter card: every piece is cut and stuck, every figure is there. */
-export function starterLesson(style: FoldStyle): string {
+export function starterLesson(style: Pick<FoldStyle, 'name' | 'summary' | 'starter'>): string {
   const place = { line: 1, column: 1, offset: 0 }
   const { card, findings } = checkCard(
     { name: 'card', text: style.starter, place },
@@ -17,7 +17,7 @@ export function starterLesson(style: FoldStyle): string {
   return [front(style), '```card', style.starter, '```', '', supplies, '', ...steps(card), ''].join('\n')
 }
 
-const front = ({ name, summary }: FoldStyle): string => `---
+const front = ({ name, summary }: Pick<FoldStyle, 'name' | 'summary'>): string => `---
 title: ${name[0]?.toUpperCase()}${name.slice(1)} card
 summary: ${JSON.stringify(summary)}
 level: beginner

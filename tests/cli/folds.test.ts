@@ -15,7 +15,7 @@ test('one fold tells its lengths, what they usually are, and its panels', async 
   expect(code).toBe(0)
   expect(out).toMatch(/\n {2}leg +1 in +height of the two legs/)
   expect(out).toMatch(/\n {2}tab +leg +width of the tabs/)
-  expect(out).toMatch(/\n {2}left tab +face\n/)
+  expect(out).toMatch(/\n {2}left tab +inside\n/)
 })
 
 test('a fold that does not exist gets the nearest one', async () => {

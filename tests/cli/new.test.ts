@@ -36,3 +36,14 @@ test('a fold that does not exist: exit code 2 and the nearest one, nothing writt
   const { code, err, disk } = await foldlore(['new', 'gaet', 'a.md'])
   expect([code, err, disk.size]).toEqual([2, 'foldlore: Unexpected fold `gaet`\n  Write `gate`\n', 0])
 })
+
+test('a fold of one’s own has a starter too, and it checks without a word', async () => {
+  const { code, disk } = await foldlore(['new', 'free', 'own.md'], {})
+  expect(code).toBe(0)
+  const lesson = new TextDecoder().decode(disk.get('own.md'))
+  expect(lesson).toContain('fold: free')
+  expect(await foldlore(['check', 'own.md'], { 'own.md': lesson })).toMatchObject({
+    code: 0,
+    out: 'No findings in 1 lesson.\n',
+  })
+})

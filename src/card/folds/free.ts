@@ -10,6 +10,26 @@ import type { Entry, Fields } from '../yaml.ts'
 /** The keys of a free card that no named fold has. */
 export const freeKeys = ['along', 'panels', 'creases', 'glue']
 
+/** What the catalogue says of a fold that is not in it. */
+export const free = {
+  name: 'free',
+  summary: 'Panels, creases and glue as the lesson lists them.',
+  starter: `fold: free
+closed: 4 x 6 in
+base: {stock: white card, weight: 250 gsm}
+panels:
+  front: closed.width
+  back: closed.width
+  pocket: closed.width / 2
+creases: [valley, valley]
+layers:
+  front mat:
+    on: front
+    side: outside
+    border: 1/8 in
+    stock: patterned paper`,
+} satisfies Partial<FoldStyle>
+
 /** A fold that the lesson itself lists, and the entries of its parameters: the length of each panel. */
 export interface FreeFold {
   readonly style: FoldStyle
@@ -55,8 +75,7 @@ export function freeFold(reading: Reading, fields: Fields): FreeFold {
     ]),
   )
   const style: FoldStyle = {
-    name: 'free',
-    summary: 'Panels, creases and glue as the lesson lists them.',
+    ...free,
     parameters,
     panels: Object.fromEntries(names.map((name): [string, Side] => [name, 'face'])),
     limits: ({ lengths, say }) =>
@@ -121,7 +140,6 @@ export function freeFold(reading: Reading, fields: Fields): FreeFold {
         },
       }
     },
-    starter: '',
   }
   const entries = new Map(
     names.flatMap((name) => {

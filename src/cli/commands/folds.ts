@@ -40,11 +40,14 @@ const foldListing = (style: FoldStyle): Listing => ({
     },
     {
       heading: 'Panels that layers sit on',
-      columns: [words('panel'), words('side that shows')],
-      rows: Object.entries(style.panels),
+      columns: [words('panel'), words('side they go on unless a layer says otherwise')],
+      rows: Object.entries(style.panels).map(([name, side]) => [name, sideWords[side]]),
     },
   ].filter(({ rows }) => rows.length > 0),
 })
+
+/** As a layer's `side:` says it. */
+const sideWords = { face: 'inside', back: 'outside' } as const
 
 const foldJson = ({ name, summary, parameters, panels }: FoldStyle) => ({
   name,
