@@ -2,7 +2,7 @@ import type { Element, ElementContent } from 'hast'
 import { s } from 'hastscript'
 import { num } from '../draw/num.ts'
 import { attributes, type Pattern, type Pen, readPattern } from './pattern.ts'
-import { apply, crossings, holds, inverse, type Loop, readLoops, rows, type Spot } from './plane.ts'
+import { apply, crossings, holding, inverse, type Loop, readLoops, rows, type Spot } from './plane.ts'
 
 /**
  * A drawing with its patterns drawn out as lines and dots.
@@ -41,14 +41,15 @@ function filled(
   const { fill: _, fillOpacity, stroke, strokeWidth, strokeLinejoin, ...rest } = attributes(node)
   const back = inverse(matrix)
   const own = loops.map((loop) => loop.map((spot) => apply(back, spot)))
+  // An upright line is a level one of the shape with its axes swapped.
+  const turned = own.map((loop) => loop.map(([x, y]): Spot => [y, x]))
   const byPen = new Map<string, { pen: Pen; d: string; round: boolean }>()
   const add = (pen: Pen, round: boolean, d: string): void => {
     const key = `${pen.stroke}|${pen.width}|${round}`
     byPen.set(key, { pen, round, d: (byPen.get(key)?.d ?? '') + d })
   }
   for (const { level, at, pen } of lines) {
-    // An upright line is a level one of the shape with its axes swapped.
-    const seen = level ? own : own.map((loop) => loop.map(([x, y]): Spot => [y, x]))
+    const seen = level ? own : turned
     for (const row of rows(seen, tile, at))
       for (const [from, to] of crossings(seen, row))
         add(
@@ -57,14 +58,11 @@ function filled(
           level ? `M${two(from)} ${two(row)}H${two(to)}` : `M${two(row)} ${two(from)}V${two(to)}`,
         )
   }
-  for (const { at, pen } of dots)
+  for (const { at, pen } of dots) {
+    const columns = rows(turned, tile, at[0])
     for (const y of rows(own, tile, at[1]))
-      for (const x of rows(
-        own.map((loop) => loop.map(([a, b]): Spot => [b, a])),
-        tile,
-        at[0],
-      ))
-        if (holds(own, [x, y], pen.width / 2)) add(pen, true, `M${two(x)} ${two(y)}h0`)
+      for (const x of holding(own, columns, y, pen.width / 2)) add(pen, true, `M${two(x)} ${two(y)}h0`)
+  }
   const marks = [...byPen.values()].map(({ pen, d, round }) =>
     s('path', {
       d,

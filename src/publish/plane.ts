@@ -42,15 +42,21 @@ export function crossings(loops: readonly Loop[], level: number): [from: number,
   return xs.flatMap((x, i): [number, number][] => (i % 2 === 0 ? [[x, xs[i + 1] ?? x]] : []))
 }
 
-/** Whether a round dot lies in a shape as a whole. */
-export const holds = (loops: readonly Loop[], [x, y]: Spot, radius: number): boolean =>
-  [
-    [0, 0],
-    [radius, 0],
-    [-radius, 0],
-    [0, radius],
-    [0, -radius],
-  ].every(([dx = 0, dy = 0]) => crossings(loops, y + dy).some(([from, to]) => x + dx >= from && x + dx <= to))
+/** Those of the places along a level line at which a round dot lies in a shape as a whole. */
+export function holding(
+  loops: readonly Loop[],
+  places: readonly number[],
+  level: number,
+  radius: number,
+): number[] {
+  const [middle, above, below] = [0, radius, -radius].map((dy) => crossings(loops, level + dy))
+  const within = (stretches: readonly [number, number][] | undefined, x: number): boolean =>
+    stretches?.some(([from, to]) => x >= from && x <= to) ?? false
+  return places.filter(
+    (x) =>
+      [x, x + radius, x - radius].every((end) => within(middle, end)) && within(above, x) && within(below, x),
+  )
+}
 
 /** A spot carried by a matrix. */
 export const apply = ([a, b, c, d]: Matrix, [x, y]: Spot): Spot => [a * x + c * y, b * x + d * y]
