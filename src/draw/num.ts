@@ -8,8 +8,19 @@ export type Spot = readonly [x: number, y: number]
  */
 export function num(value: number, digits = 3): string {
   if (!Number.isFinite(value)) throw new RangeError(`Cannot write \`${value}\`, expected a finite number`)
-  const text = String(Number(value.toFixed(digits)))
-  return text === '-0' ? '0' : text
+  return String(rounded(value, digits))
+}
+
+/**
+ * The same number as `Number(value.toFixed(digits))` in a fraction of the time; near a half, where the product is not to
+ * be trusted, it is left to that.
+ */
+function rounded(value: number, digits: number): number {
+  const unit = 10 ** digits
+  const scaled = value * unit
+  const whole = Math.round(scaled)
+  const safe = Math.abs(scaled) < 1e9 && Math.abs(Math.abs(scaled - whole) - 0.5) > 1e-6
+  return (safe ? whole / unit : Number(value.toFixed(digits))) + 0
 }
 
 /** `M0 0L10 0L10 5Z`: a closed path through the spots. */
