@@ -44,30 +44,35 @@ const { resolve } = createRequire(import.meta.url)
  * @param text everything that the page says.
  */
 export async function fontFaces(css: string, text: string): Promise<string> {
-  const rules = shippedFonts.filter(({ family }) => css.includes(family)).map((font) => facesOf(font, text))
-  return (await Promise.all(rules)).flat().join('\n')
-}
-
-async function facesOf(font: ShippedFont, text: string): Promise<string[]> {
-  const ranges = JSON.parse(await once(resolve(`${font.package}/unicode.json`), 'utf8')) as Record<
-    string,
-    string
-  >
-  return Promise.all(
-    subsetsFor(text, ranges).map(async (subset) => {
-      const file = resolve(`${font.package}/files/${font.name}-${subset}-${font.axes}-normal.woff2`)
-      const data = await once(file, 'base64')
-      return `@font-face{font-family:'${font.family}';font-style:${font.style};font-weight:${font.weights};src:url(data:font/woff2;base64,${data}) format('woff2');unicode-range:${ranges[subset]}}`
-    }),
+  const fonts = shippedFonts.filter(({ family }) => css.includes(family))
+  const wanted = await Promise.all(
+    fonts.map(async (font) => subsetsFor(text, await rangesIn(font)).map((subset) => ({ font, subset }))),
+  )
+  const faces = wanted.flat()
+  const key = faces.map(({ font, subset }) => `${font.name}-${subset}`).join(' ')
+  return once(key, async () =>
+    (await Promise.all(faces.map(({ font, subset }) => faceOf(font, subset)))).join('\n'),
   )
 }
 
+type Ranges = Readonly<Record<string, string>>
+
+/** Unicode ranges of a font by subset. */
+const rangesIn = (font: ShippedFont): Promise<Ranges> =>
+  once(`${font.package}/unicode.json`, async (path) => JSON.parse(await readFile(resolve(path), 'utf8')))
+
+async function faceOf(font: ShippedFont, subset: string): Promise<string> {
+  const file = resolve(`${font.package}/files/${font.name}-${subset}-${font.axes}-normal.woff2`)
+  const [data, ranges] = await Promise.all([readFile(file, 'base64'), rangesIn(font)])
+  return `@font-face{font-family:'${font.family}';font-style:${font.style};font-weight:${font.weights};src:url(data:font/woff2;base64,${data}) format('woff2');unicode-range:${ranges[subset]}}`
+}
+
 /** The package's own files do not change while the program runs: a whole library of lessons reads them once. */
-const files = new Map<string, Promise<string>>()
-function once(path: string, encoding: 'utf8' | 'base64'): Promise<string> {
-  const reading = files.get(path) ?? readFile(path, encoding)
-  files.set(path, reading)
-  return reading
+const made = new Map<string, Promise<unknown>>()
+function once<T>(key: string, make: (key: string) => Promise<T>): Promise<T> {
+  const making = (made.get(key) as Promise<T> | undefined) ?? make(key)
+  made.set(key, making)
+  return making
 }
 
 /**
@@ -76,7 +81,7 @@ function once(path: string, encoding: 'utf8' | 'base64'): Promise<string> {
  * @param ranges unicode ranges by subset, as in CSS: `U+0000-00FF,U+0131`. `latin` is always taken; another one when
  * the text has a character of it that the ones before do not have.
  */
-export function subsetsFor(text: string, ranges: Readonly<Record<string, string>>): string[] {
+export function subsetsFor(text: string, ranges: Ranges): string[] {
   const order = [
     'latin',
     ...Object.keys(ranges)
@@ -84,7 +89,7 @@ export function subsetsFor(text: string, ranges: Readonly<Record<string, string>
       .reverse(),
   ]
   // ASCII is latin: only what is beyond it needs a look.
-  let left = [...new Set(text.match(/[^\p{ASCII}]/gu))].map((c) => c.codePointAt(0) ?? 0)
+  let left = [...new Set(text.match(/[\u0080-\u{10ffff}]/gu))].map((c) => c.codePointAt(0) ?? 0)
   return order.filter((name) => {
     const has = rangesOf(ranges[name] ?? '')
     const rest = left.filter((code) => !has.some(([from, to]) => code >= from && code <= to))
