@@ -5,7 +5,7 @@ import { figureTargets } from '../lesson/figure-target.ts'
 import type { FilledLesson } from '../lesson/lesson.ts'
 import type { Draw } from './figure.ts'
 import { handoutHtml, withSetting } from './html.ts'
-import { startBrowser } from './launch.ts'
+import { startBrowser, stopBrowser } from './launch.ts'
 import { disk, type Outside } from './outside.ts'
 import type { Paper } from './page-css.ts'
 import { printHandout, type Setting } from './pdf.ts'
@@ -103,6 +103,6 @@ export async function publishHandout(
     await writeWhole(files, outside)
     return { paths: files.map(({ path }) => path), findings }
   } finally {
-    await own?.then((browser) => browser.close()).catch(() => {})
+    await own?.then(stopBrowser).catch(() => {})
   }
 }

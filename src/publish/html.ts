@@ -1,6 +1,6 @@
 import { fontFaces } from './fonts.ts'
 import { escapeHtml } from './html-text.ts'
-import { endLinks } from './layout.ts'
+import { endLinks, trial } from './layout.ts'
 import { type Paper, pageCss } from './page-css.ts'
 import type { Setting } from './pdf.ts'
 import type { HandoutView } from './view.ts'
@@ -14,8 +14,8 @@ export const contentPolicy =
  * What holds in every theme: figures have measured their texts in a font as it comes, so whatever a theme does to its
  * words must not reach into them.
  */
-const base =
-  'svg{word-spacing:0;letter-spacing:0;font-variant:normal;font-feature-settings:normal;text-transform:none}'
+const base = `svg{word-spacing:0;letter-spacing:0;font-variant:normal;font-feature-settings:normal;text-transform:none}
+.${trial} *{visibility:hidden!important}`
 
 /** What the page needs to know besides its body. */
 export type PageHead = Pick<HandoutView, 'title' | 'lang' | 'foot'>

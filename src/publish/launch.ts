@@ -1,5 +1,6 @@
+import { once } from 'node:events'
 import process from 'node:process'
-import type { Browser } from 'puppeteer'
+import type { Browser, Page } from 'puppeteer'
 import { findBrowser } from './browser.ts'
 import { NoBrowserError } from './problems.ts'
 
@@ -20,7 +21,7 @@ export async function startBrowser(asked?: string): Promise<Browser> {
   // Chromium refuses its sandbox to root, and only to root.
   const root = process.getuid?.() === 0
   try {
-    return await puppeteer.launch({
+    const browser = await puppeteer.launch({
       executablePath: path,
       headless: 'shell',
       pipe: true,
@@ -28,12 +29,33 @@ export async function startBrowser(asked?: string): Promise<Browser> {
       timeout: timeLimit,
       protocolTimeout: timeLimit,
     })
+    fresh.add(browser)
+    return browser
   } catch (error) {
     throw new NoBrowserError(
       `The browser \`${path}\` does not start: ${firstLine(error)}`,
       'Start it by hand to see what is wrong, or name another one in FOLDLORE_BROWSER',
     )
   }
+}
+
+/** Browsers whose first page nobody has used yet. */
+const fresh = new WeakSet<Browser>()
+
+/** A blank page: the one that the browser started with, or a new one. */
+export async function openPage(browser: Browser): Promise<Page> {
+  const [first] = fresh.delete(browser) ? await browser.pages() : []
+  return first ?? browser.newPage()
+}
+
+/** Ends a browser at once: it has nothing to keep, and leave-taking would take as long as printing. */
+export async function stopBrowser(browser: Browser): Promise<void> {
+  const child = browser.process()
+  if (process.platform === 'win32' || !child?.pid || child.exitCode !== null) return browser.close()
+  const gone = once(child, 'exit')
+  // With all its helpers: puppeteer makes it the head of a group of its own.
+  process.kill(-child.pid, 'SIGKILL')
+  await gone
 }
 
 const firstLine = (error: unknown): string =>

@@ -1,6 +1,6 @@
 import type { Browser, HTTPRequest, Page } from 'puppeteer'
-import { startBrowser, timeLimit } from './launch.ts'
-import { flaws, type Layout, layoutOf, withStageApart } from './layout.ts'
+import { openPage, startBrowser, stopBrowser, timeLimit } from './launch.ts'
+import { flaws, type Layout, layoutOf, trial, withStageApart } from './layout.ts'
 import { markOurs } from './pdf-mark.ts'
 import { OutsideError } from './problems.ts'
 
@@ -47,12 +47,12 @@ async function inPage<T>(
     try {
       return await inPage(html, own, print)
     } finally {
-      await own.close()
+      await stopBrowser(own)
     }
   }
   const running = await browser
   try {
-    const page = await running.newPage()
+    const page = await openPage(running)
     try {
       await Promise.all([page.setJavaScriptEnabled(false), page.setRequestInterception(true)])
       page.on('request', refuse)
@@ -70,47 +70,43 @@ async function inPage<T>(
 }
 
 async function bestPrint(page: Page): Promise<Print> {
-  const usual = await tryOut(page)
-  if (usual.flaws === 0) return printOf(usual)
-  const tight = await tryOut(page, 'tight')
-  if (tight.layout.pages < usual.layout.pages || tight.flaws === 0) return printOf(tight)
-  // If the last page is all that is wrong with one of the two, a whole stage on it may cure that.
-  const apart = await tryOut(page, gapsOf(tight) < gapsOf(usual) ? 'tight apart' : 'apart')
-  const tried = [usual, tight, apart].filter(({ layout }) => layout.pages <= usual.layout.pages)
-  return printOf(tried.reduce((best, other) => (other.flaws < best.flaws ? other : best)))
+  const { layout, setting } = await bestLayout(page)
+  await setClass(page, setting ?? '')
+  return { pdf: markOurs(await pdfOf(page)), pages: layout.pages, ...(setting && { setting }) }
 }
 
 interface Tried {
-  readonly pdf: Uint8Array
   readonly layout: Layout
   readonly flaws: number
-  readonly setting: Setting | undefined
+  readonly setting?: Setting
+}
+
+async function bestLayout(page: Page): Promise<Tried> {
+  const usual = await tryOut(page)
+  if (usual.flaws === 0) return usual
+  const tight = await tryOut(page, 'tight')
+  if (tight.layout.pages < usual.layout.pages || tight.flaws === 0) return tight
+  // If the last page is all that is wrong with one of the two, a whole stage on it may cure that.
+  const apart = await tryOut(page, gapsOf(tight) < gapsOf(usual) ? 'tight apart' : 'apart')
+  const tried = [usual, tight, apart].filter(({ layout }) => layout.pages <= usual.layout.pages)
+  return tried.reduce((best, other) => (other.flaws < best.flaws ? other : best))
 }
 
 const gapsOf = ({ layout }: Tried): number => flaws({ ...layout, lastFill: 1 })
 
+/** Where things fall in a setting. Nothing is drawn for that, which takes a third of the time. */
 async function tryOut(page: Page, setting?: Setting): Promise<Tried> {
-  if (setting) await page.evaluate(`document.documentElement.className = '${setting}'`)
-  const pdf = await pdfOf(page)
-  const layout = layoutOf(pdf)
+  await setClass(page, `${trial} ${setting ?? ''}`)
+  const layout = layoutOf(await page.pdf({ ...sizes, tagged: false, outline: false }))
   const counted = setting?.endsWith('apart') ? withStageApart(layout) : layout
-  return { pdf, layout, flaws: flaws(counted), setting }
+  return { layout, flaws: flaws(counted), ...(setting && { setting }) }
 }
 
-const printOf = ({ pdf, layout, setting }: Tried): Print => ({
-  pdf: markOurs(pdf),
-  pages: layout.pages,
-  ...(setting && { setting }),
-})
+const setClass = (page: Page, name: string): Promise<unknown> =>
+  page.evaluate(`document.documentElement.className = '${name}'`)
 
-const pdfOf = (page: Page): Promise<Uint8Array> =>
-  page.pdf({
-    preferCSSPageSize: true,
-    printBackground: true,
-    tagged: true,
-    outline: true,
-    timeout: timeLimit,
-  })
+const sizes = { preferCSSPageSize: true, printBackground: true, timeout: timeLimit } as const
+const pdfOf = (page: Page): Promise<Uint8Array> => page.pdf({ ...sizes, tagged: true, outline: true })
 
 /** Data is in the page already; whatever else it asks for, it does not get. */
 const refuse = (request: HTTPRequest): void => {
