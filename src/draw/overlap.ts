@@ -1,3 +1,4 @@
+import { type Box, boxAround, near } from './box.ts'
 import type { Camera } from './camera.ts'
 import { clipLoop, mix2 } from './clip.ts'
 import { type Face, over } from './face.ts'
@@ -17,18 +18,30 @@ export interface Lead {
   readonly most: number
 }
 
-/** Compares two faces where their images overlap; nothing when they do not, or when one is seen along its edge. */
-export function leadOf(a: Face, b: Face, camera: Camera): Lead | undefined {
-  if (Math.abs(dot(a.place.normal, camera.eye)) < 1e-3 || Math.abs(dot(b.place.normal, camera.eye)) < 1e-3)
-    return undefined
-  const [inA, inB] = [image(a, camera), image(b, camera)]
+/** A face as it is seen: its image in convex parts, and the box round them. */
+export interface Seen {
+  readonly face: Face
+  readonly parts: readonly Spot[][]
+  readonly box: Box
+}
+
+/** What is seen of a face; nothing when it is seen along its edge. */
+export function seenBy(camera: Camera, face: Face): Seen | undefined {
+  if (Math.abs(dot(face.place.normal, camera.eye)) < 1e-3) return undefined
+  const spots = image(face, camera)
+  return { face, parts: convexParts(spots), box: boxAround(spots) }
+}
+
+/** Compares two faces where their images overlap; nothing when they do not. */
+export function leadOf(a: Seen, b: Seen, camera: Camera): Lead | undefined {
+  if (!near(a.box, b.box)) return undefined
   const leads: number[] = []
-  for (const partA of convexParts(inA))
-    for (const partB of convexParts(inB)) {
+  for (const partA of a.parts)
+    for (const partB of b.parts) {
       const common = meet(partA, partB)
       if (Math.abs(area(common)) < leastArea) continue
       // Nearness is linear over a face, so its extremes are at corners.
-      for (const spot of common) leads.push(nearness(a, spot, camera) - nearness(b, spot, camera))
+      for (const spot of common) leads.push(nearness(a.face, spot, camera) - nearness(b.face, spot, camera))
     }
   return leads.length > 0 ? { least: Math.min(...leads), most: Math.max(...leads) } : undefined
 }

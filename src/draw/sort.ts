@@ -1,7 +1,7 @@
 import type { Structure } from '../card/structure.ts'
 import type { Camera } from './camera.ts'
 import { type Face, split } from './face.ts'
-import { type Lead, leadOf, touching } from './overlap.ts'
+import { type Lead, leadOf, seenBy, touching } from './overlap.ts'
 import { dot } from './space.ts'
 import { type Level, levelsOf } from './stack.ts'
 
@@ -48,10 +48,12 @@ interface Relation {
 function relation(faces: readonly Face[], levels: ReadonlyMap<string, Level>, camera: Camera): Relation {
   const before = faces.map(() => new Set<number>())
   const crossings: [number, number][] = []
+  const seen = faces.map((face) => seenBy(camera, face))
   for (const [a, faceA] of faces.entries())
     for (let b = a + 1; b < faces.length; b++) {
       const faceB = faces[b] as Face
-      const lead = faceA.plate === faceB.plate ? undefined : leadOf(faceA, faceB, camera)
+      const [seenA, seenB] = [seen[a], seen[b]]
+      const lead = seenA && seenB && faceA.plate !== faceB.plate ? leadOf(seenA, seenB, camera) : undefined
       if (!lead) continue
       if (lead.most > touching && lead.least < -touching) crossings.push([a, b])
       const nearer = frontOf(lead) ?? onTop(faceA, faceB, levels, camera, faces)
