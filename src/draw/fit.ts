@@ -9,7 +9,7 @@ export interface FigureOptions {
   readonly text?: number
   /** Labels width × depth of a standing card. */
   readonly dimensions?: boolean
-  /** Tells apart figures of the same content on one page, so that their ids differ. */
+  /** What the ids in it begin with, a word that no other figure on the page has; without it they follow from the content. */
   readonly key?: string
 }
 

@@ -19,7 +19,7 @@ export interface Sheet {
   readonly title: string
   /** What a sighted reader takes from it. */
   readonly alternative: string
-  /** Tells apart figures of the same content on one page. */
+  /** What the figure's ids begin with; without it that follows from the content. */
   readonly key?: string
 }
 
@@ -29,7 +29,7 @@ export function extent(marks: readonly Mark[]): { width: number; height: number 
   return { width: box.right - box.left + 2 * rim, height: box.bottom - box.top + 2 * rim }
 }
 
-/** Makes the SVG: real size, a title and a description, and ids that follow from the content alone. */
+/** Makes the SVG: real size, a title and a description, and ids that no other figure on the page has. */
 export function frame(sheet: Sheet): Figure {
   const box = boxOf(sheet.marks.map((m) => m.box))
   const { width, height } = extent(sheet.marks)
@@ -57,8 +57,8 @@ export function frame(sheet: Sheet): Figure {
     },
     content,
   )
-  const prefix = `f${hash(`${sheet.key ?? ''}${JSON.stringify(svg)}`)}-`
-  return { svg: withPrefix(svg, prefix), width, height, alternative: sheet.alternative }
+  const prefix = sheet.key ?? `f${hash(JSON.stringify(svg))}`
+  return { svg: withPrefix(svg, `${prefix}-`), width, height, alternative: sheet.alternative }
 }
 
 function withPrefix(element: Element, prefix: string): Element {

@@ -87,7 +87,7 @@ function ownIds(svg: Element, prefix: string): Element {
     for (const child of node.children) if (child.type === 'element') collect(child)
   }
   collect(svg)
-  if (ids.size === 0) return svg
+  if ([...ids].every((name) => name.startsWith(`${prefix}-`))) return svg
   const fix = (name: string, value: unknown): unknown => {
     if (Array.isArray(value)) return value.map((item) => fix(name, item))
     if (typeof value !== 'string') return value
