@@ -11,7 +11,7 @@ const room = { width: 26, height: 11 } as const
 /** Where the tallest piece stands upright there is room beside it, and it may be taller. */
 const uprightHeight = 16
 
-/** Millimetres on paper for one of a piece, the same for all pieces of a card, so that they compare. */
+/** Millimetres on paper for one of a piece, the same for all pieces given, so that they compare. */
 export function outlineScale(pieces: readonly Piece[]): number {
   const sizes = pieces.map(({ size }) => [numberIn(size.width, 'mm'), numberIn(size.height, 'mm')] as const)
   const [width, height] = [Math.max(...sizes.map(([w]) => w)), Math.max(...sizes.map(([, h]) => h))]

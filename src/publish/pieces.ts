@@ -34,8 +34,10 @@ export interface PieceView {
 /** The rows of the cutting table of a card, in the order of its pieces, and last the sheet for its envelope. */
 export function piecesView(card: Card, unit: Unit): PieceView[] {
   const { structure } = card
-  const pieces = [...structure.pieces, ...(card.envelope ? [sheetOf(card.envelope)] : [])]
-  const scale = outlineScale(pieces)
+  const envelope = card.envelope && sheetOf(card.envelope)
+  const pieces = [...structure.pieces, ...(envelope ? [envelope] : [])]
+  // The sheet for the envelope is larger than all else: beside it nothing would be seen of a base.
+  const scaleOf = (piece: Piece): number => outlineScale(piece === envelope ? [piece] : structure.pieces)
   const palette = makePalette({ ...structure, pieces })
   return pieces.map((piece) => ({
     name: piece.name,
@@ -43,7 +45,7 @@ export function piecesView(card: Card, unit: Unit): PieceView[] {
     count: piece.count,
     size: sizeHtml(piece.size, unit),
     outline: html(
-      toHtml(outlineSvg(piece, structure, scale, palette.paint(piece.stock).tint), { space: 'svg' }),
+      toHtml(outlineSvg(piece, structure, scaleOf(piece), palette.paint(piece.stock).tint), { space: 'svg' }),
     ),
     scores: scoresOf(piece, structure, unit),
     upright: piece.stock.direction === 'upright',
