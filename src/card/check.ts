@@ -10,7 +10,7 @@ import { foldStyles } from './fold-styles.ts'
 import { type FreeFold, freeFold, freeKeys } from './folds/free.ts'
 import { defineEnvelope, defineSize } from './measures.ts'
 import { mechanismCell } from './mechanism.ts'
-import { checkKeys, type Reading, report, unlessBroken } from './reading.ts'
+import { checkKeys, isTooLong, type Reading, report, unlessBroken } from './reading.ts'
 import { makeScope } from './scope.ts'
 import { checkSetbacks } from './setbacks.ts'
 import { sizeCell } from './sizes.ts'
@@ -145,12 +145,14 @@ function closedCell(reading: Reading, fields: Fields, block: YamlBlock, wish: Si
   }
   const cell = reading.scope.cell('closed size', () => {
     const size = wished ?? written()
-    if (size.width.gt(0) && size.height.gt(0)) return size
+    const sides = [size.width, size.height]
+    const wrong = sides.some(isTooLong) ? 'is longer than any card' : 'has no width or no height'
+    if (!sides.some(isTooLong) && sides.every((x) => x.gt(0))) return size
     report(
       reading,
       'impossible-size',
       field?.value.place ?? block.place,
-      'The shut card has no width or no height',
+      `The shut card ${wrong}`,
       'Give both, such as `7 x 5 in`',
     )
     return undefined

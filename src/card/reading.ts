@@ -54,8 +54,21 @@ export function unlessBroken<T>(compute: () => T): T | undefined {
   }
 }
 
-const length = (reading: Reading, text: string): Length =>
-  evaluateLength(parseMeasure(text).expression, reading.scope.lookup)
+/** Nothing of a card is longer than this, in mm: whoever writes more has slipped. */
+const longest = 10_000
+
+export const isTooLong = (x: Length): boolean => x.abs().gt(longest)
+
+/** The length, unless it is longer than a card could be. Throws ExpressionError. */
+export function notTooLong(x: Length, at: { readonly start: number; readonly end: number }): Length {
+  if (!isTooLong(x)) return x
+  throw new ExpressionError('too-long', 'No part of a card is that long', at, 'Give a length of at most 10 m')
+}
+
+function length(reading: Reading, text: string): Length {
+  const { expression } = parseMeasure(text)
+  return notTooLong(evaluateLength(expression, reading.scope.lookup), expression)
+}
 
 /**
  * A length of the card block under a name of its own, put on the ruler grid in the named direction.

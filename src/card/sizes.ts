@@ -4,7 +4,7 @@ import { onGrid, type Rounding } from '../length/grid.ts'
 import type { Size } from '../length/length.ts'
 import { sheetSize } from '../length/paper.ts'
 import { parseMeasure } from '../length/parse.ts'
-import { attempt, type Reading, textOf } from './reading.ts'
+import { attempt, notTooLong, type Reading, textOf } from './reading.ts'
 import type { Cell } from './scope.ts'
 import type { Entry } from './yaml.ts'
 
@@ -30,7 +30,11 @@ export function sizeCell(
 function sizeIn(text: string, reading: Reading): Size {
   const { expression } = parseMeasure(text)
   const value = evaluate(expression, reading.scope.lookup)
-  if (value.kind === 'size') return value.value
+  if (value.kind === 'size')
+    return {
+      width: notTooLong(value.value.width, expression),
+      height: notTooLong(value.value.height, expression),
+    }
   throw new ExpressionError(
     'size',
     `\`${text.trim()}\` is not a size, expected width × height`,

@@ -49,15 +49,15 @@ const spans = (leg: Length, x: Length): boolean => !shorter(leg, zero) && leg.mu
 
 /** The first ruler mark that is at least x/√2 beyond `start`. */
 function markBeyond(start: Length, x: Length, grid: Length): Length {
-  // 0.707 < 1/√2, so this mark is at or just before the one we want.
-  let mark = fitInside(plus(start, times(part(x, 1000), 707)), grid)
+  // 0.70710 < 1/√2, so this mark is at or just before the one we want.
+  let mark = fitInside(plus(start, times(part(x, 100000), 70710)), grid)
   while (!spans(minus(mark, start), x)) mark = plus(mark, grid)
   return mark
 }
 
 /** The last ruler mark within leg·√2. */
 function diagonalOf(leg: Length, grid: Length): Length {
-  let mark = fitInside(times(part(leg, 1000), 1415), grid)
+  let mark = fitInside(times(part(leg, 100000), 141422), grid)
   while (!spans(leg, mark)) mark = minus(mark, grid)
   return mark
 }
