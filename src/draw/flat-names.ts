@@ -52,14 +52,11 @@ export function flatNames(parts: FlatParts, paint: Paint, scale: number, size: n
   const rooms =
     parts.plates.length > 1 ? parts.plates.map((p) => ({ name: p.name, loop: flatLoop(p.outline) })) : []
   if (rooms.length === 0) rooms.push({ name: parts.piece.name, loop: [...(parts.outline[0] ?? [])] })
-  const named = (shares: readonly number[]) =>
-    rooms.map(({ name, loop }) =>
-      nameIn(boxAround(loop.map(place)), [name], size * nameShare, taken, ground, shares),
-    )
+  const named = ({ name, loop }: (typeof rooms)[number], shares: readonly number[]) =>
+    nameIn(boxAround(loop.map(place)), [name], size * nameShare, taken, ground, shares)
   // Side by side on one level, as many as can be; the others where they find room.
-  const levels = heights.map((share) => named([share]))
+  const levels = heights.map((share) => rooms.map((room) => named(room, [share])))
   const count = (level: Mark[][]) => level.filter((marks) => marks.length > 0).length
   const best = levels.reduce((a, b) => (count(b) > count(a) ? b : a))
-  const rest = named(heights)
-  return best.flatMap((marks, i) => (marks.length > 0 ? marks : (rest[i] ?? [])))
+  return rooms.flatMap((room, i) => (best[i]?.length ? best[i] : named(room, heights)))
 }
