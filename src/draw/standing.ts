@@ -2,7 +2,7 @@ import type { Card } from '../card/card.ts'
 import type { Standing } from '../fold/pose.ts'
 import type { Unit } from '../length/length.ts'
 import { frontLeft } from './camera.ts'
-import { facesOf } from './face.ts'
+import { type Face, facesOf } from './face.ts'
 import { faceMarks } from './face-marks.ts'
 import { type FigureOptions, fitted, usualRoom } from './fit.ts'
 import type { Sheet } from './frame.ts'
@@ -28,7 +28,7 @@ export function drawStanding(
   const room = { ...usualRoom, ...options }
   const size = (options.text ?? usualText) * point
   const palette = makePalette(card.structure)
-  const faces = paintOrder(facesOf(card.structure, standing.pose), card.structure, frontLeft)
+  const faces = facesInOrder(card, standing)
   const draw = (scale: number): Mark[] => {
     const shape = faceMarks(faces, card, { camera: frontLeft, scale, palette, of })
     const below = options.dimensions ? [{ text: sizeWords(standing, card, unit) }] : []
@@ -43,3 +43,14 @@ export function drawStanding(
     ...(options.key !== undefined && { key: options.key }),
   }
 }
+
+/** The same for every drawing of a card, of whatever size, and by far the most work in it. */
+function facesInOrder({ structure }: Card, standing: Standing): readonly Face[] {
+  const known = orders.get(standing)
+  if (known) return known
+  const faces = paintOrder(facesOf(structure, standing.pose), structure, frontLeft)
+  orders.set(standing, faces)
+  return faces
+}
+
+const orders = new WeakMap<Standing, readonly Face[]>()
