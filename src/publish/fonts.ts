@@ -89,7 +89,7 @@ export function subsetsFor(text: string, ranges: Ranges): string[] {
       .reverse(),
   ]
   // ASCII is latin: only what is beyond it needs a look.
-  let left = [...new Set(text.match(/[\u0080-\u{10ffff}]/gu))].map((c) => c.codePointAt(0) ?? 0)
+  let left = [...new Set(text.match(/[\u0080-\uffff]+/g)?.join(''))].map((c) => c.codePointAt(0) ?? 0)
   return order.filter((name) => {
     const has = rangesOf(ranges[name] ?? '')
     const rest = left.filter((code) => !has.some(([from, to]) => code >= from && code <= to))
