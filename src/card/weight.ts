@@ -23,15 +23,25 @@ const basis: Record<string, Fraction> = {
  * @throws ExpressionError for anything else.
  */
 export function gramsPerSquareMetre(text: string): Fraction {
+  const gsm = weightIn(text)
+  if (gsm?.lte(heaviest)) return gsm
+  throw new ExpressionError(
+    'weight',
+    gsm ? `No sheet is as heavy as \`${text.trim()}\`` : `Unexpected weight \`${text.trim()}\``,
+    { start: 0, end: text.length },
+    'Write `300 gsm`, or pounds with their grade such as `110 lb cover`; the grades are bond, text, cover and index',
+  )
+}
+
+/** Heavier than any board that folds. */
+const heaviest = 5000
+
+function weightIn(text: string): Fraction | undefined {
   const metric = /^\s*(\d+(?:\.\d+)?)\s*(?:gsm|g\/m2|g\/m²|g)\s*$/i.exec(text)
   if (metric?.[1]) return new Fraction(metric[1])
   const pounds = /^\s*(\d+(?:\.\d+)?)\s*(?:lb|lbs|#)\s*(bond|text|cover|index)\s*$/i.exec(text)
   const area = pounds?.[2] && basis[pounds[2].toLowerCase()]
-  if (pounds?.[1] && area) return new Fraction(pounds[1]).mul(grams).div(area.mul(500).mul(squareInch))
-  throw new ExpressionError(
-    'weight',
-    `Unexpected weight \`${text.trim()}\``,
-    { start: 0, end: text.length },
-    'Write `300 gsm`, or pounds with their grade such as `110 lb cover`; the grades are bond, text, cover and index',
-  )
+  return pounds?.[1] && area
+    ? new Fraction(pounds[1]).mul(grams).div(area.mul(500).mul(squareInch))
+    : undefined
 }
