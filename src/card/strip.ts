@@ -1,5 +1,6 @@
 import { type Length, plus, type Size, zero } from '../length/length.ts'
 import type { Fold, Hinge, Piece, Plate, Point, Polygon, Stock } from './structure.ts'
+import type { Built } from './style.ts'
 
 /** A panel of a strip, and the crease between it and the next one. */
 export interface Panel {
@@ -56,4 +57,30 @@ export function strip({ stock, panels, folds, across, along }: StripInput): Stri
   }
   const size = upright ? { width: end, height: across } : { width: across, height: end }
   return { pieces: [{ name: 'base', kind: 'base', stock, count: 1, size, cuts: [] }], plates, hinges }
+}
+
+/**
+ * A card that is one strip with upright creases, and is shown standing on its lower edge.
+ *
+ * @param plate the panel that stays put.
+ * @param angles how far each crease is bent, in degrees from flat.
+ * @param turn of the standing card, in degrees.
+ */
+export function upright(
+  input: Omit<StripInput, 'along'>,
+  plate: string,
+  angles: readonly (readonly [one: string, other: string, degrees: number])[],
+  turn = 0,
+): Built {
+  return {
+    ...strip({ ...input, along: 'width' }),
+    bonds: [],
+    stops: [],
+    display: {
+      angles: angles.map(([one, other, degrees]) => ({ hinge: [one, other], degrees })),
+      plate,
+      rests: 'upright',
+      turn,
+    },
+  }
 }

@@ -1,60 +1,80 @@
 import type { Element } from 'hast'
 import { s } from 'hastscript'
-import type { Card } from '../card/card.ts'
-import { hingesOf } from '../card/scores.ts'
-import { boxOf } from './box.ts'
-import { weights } from './ink.ts'
-import { creaseStroke } from './legend.ts'
-import { area, line, type Mark } from './mark.ts'
+import { rectangle } from '../card/strip.ts'
+import type { Piece, Polygon, Segment, Structure } from '../card/structure.ts'
+import { numberIn } from '../length/length.ts'
+import { colours } from './ink.ts'
 import { num } from './num.ts'
-import { outlineOf, platesOf } from './pieces.ts'
-import { flatLine, flatLoop, ontoPaper, toMm } from './plane.ts'
-import { makePalette } from './stock.ts'
 
-/** No outline is smaller than this, in mm, however small its piece is beside the others. */
-const leastSide = 4
+/** The room of a small outline, in mm at print size: the largest piece of a card fills it. */
+const room = { width: 26, height: 11 } as const
+/** Where the tallest piece stands upright there is room beside it, and it may be taller. */
+const uprightHeight = 16
+
+/** Millimetres on paper for one of a piece, the same for all pieces given, so that they compare. */
+export function outlineScale(pieces: readonly Piece[]): number {
+  const sizes = pieces.map(({ size }) => [numberIn(size.width, 'mm'), numberIn(size.height, 'mm')] as const)
+  const [width, height] = [Math.max(...sizes.map(([w]) => w)), Math.max(...sizes.map(([, h]) => h))]
+  return Math.min(room.width / width, (height > width ? uprightHeight : room.height) / height)
+}
+
+const edge = 0.25
+const dash = { valley: '1.2 0.7', mountain: '2.2 0.5 0.3 0.5' } as const
 
 /**
- * A tiny drawing of a piece's outline for a table, without text. All pieces of a card are drawn to one scale, at which
- * the largest is `maxMm` long, so that they can be told apart by size.
+ * The small outline of a piece, beside its size in the cutting table: its edge, its windows and slits, and its scores
+ * as dashes. Everything it shows is said in its row, so it has no text of its own.
  *
- * @returns the SVG, hidden from screen readers (the table says the size), or nothing for an unknown piece.
+ * @param scale mm on paper for one mm of the piece.
+ * @param tint the colour of its stock.
  */
-export function pieceOutline(card: Card, name: string, maxMm: number): Element | undefined {
-  const { structure } = card
-  const piece = structure.pieces.find((p) => p.name === name)
-  if (!piece) return undefined
-  const long = ({ size }: typeof piece) => Math.max(toMm(size.width), toMm(size.height))
-  const common = (maxMm - weights.edge) / Math.max(...structure.pieces.map(long))
-  const scale = Math.max(common, Math.min(leastSide, maxMm - weights.edge) / long(piece))
-  const place = ontoPaper(toMm(piece.size.height), scale)
-  const paint = makePalette(structure).paint(piece.stock)
-  const stroke = { width: weights.layer }
-  const holes = platesOf(structure, piece).flatMap((plate) => plate.holes.map(flatLoop))
-  const loops = [...outlineOf(structure, piece), ...holes].map((loop) => loop.map(place))
-  const marks: Mark[] = [
-    area(loops, { class: 'outline', fill: paint.tint, stroke }),
-    ...hingesOf(structure, name).map(({ fold, line: crease }) => {
-      const [a, b] = flatLine(crease)
-      const { dash, ...rest } = creaseStroke(fold)
-      // At this size a dash pattern would be a few dots: a third of it still tells valley from mountain.
-      return line(place(a), place(b), { ...rest, width: 0.2, dash: (dash ?? []).map((d) => d / 3) })
-    }),
+export function outlineSvg(
+  piece: Piece,
+  { plates, hinges }: Pick<Structure, 'plates' | 'hinges'>,
+  scale: number,
+  tint: string,
+): Element {
+  const [width, height] = [
+    numberIn(piece.size.width, 'mm') * scale,
+    numberIn(piece.size.height, 'mm') * scale,
   ]
-  const box = boxOf(marks.map((m) => m.box))
-  const [width, height] = [box.right - box.left, box.bottom - box.top]
+  const at = ({ x, y }: Polygon[number]): string =>
+    `${num(numberIn(x, 'mm') * scale)} ${num(height - numberIn(y, 'mm') * scale)}`
+  const loop = (polygon: Polygon): string => `M${polygon.map(at).join('L')}Z`
+  const stroke = (lines: readonly Segment[]): string =>
+    lines.map((l) => `M${at(l.from)}L${at(l.to)}`).join('')
+  const own = plates.filter((plate) => plate.piece === piece.name)
+  const names = new Set(own.map((plate) => plate.name))
+  // Several pieces of one kind lie over one another here: once is enough.
+  const faces = [...new Set(own.map((plate) => [plate.outline, ...plate.holes].map(loop).join('')))]
+  // A loose piece is no part of the mechanism: all that is known of it is its size.
+  if (faces.length === 0) faces.push(loop(rectangle(piece.size)))
+  const creases = hinges.filter(({ between }) => between.some((name) => names.has(name)))
+  const lines = (fold: 'valley' | 'mountain'): string =>
+    stroke(creases.filter((hinge) => hinge.fold === fold).map((hinge) => hinge.line))
+  const path = (d: string, properties: Record<string, string>): Element[] =>
+    d === '' ? [] : [s('path', { d, fill: 'none', stroke: colours.ink, ...properties })]
+  const rim = edge
   return s(
     'svg',
     {
-      xmlns: 'http://www.w3.org/2000/svg',
-      class: 'outline',
-      width: `${num(width)}mm`,
-      height: `${num(height)}mm`,
-      viewBox: [box.left, box.top, width, height].map((n) => num(n)).join(' '),
-      'aria-hidden': 'true',
+      className: ['outline'],
+      width: `${num(width + 2 * rim)}mm`,
+      height: `${num(height + 2 * rim)}mm`,
+      viewBox: [-rim, -rim, width + 2 * rim, height + 2 * rim].map((n) => num(n)).join(' '),
+      ariaHidden: 'true',
       focusable: 'false',
-      fill: 'none',
     },
-    marks.map((m) => m.node()),
+    ...path(faces.join(''), {
+      fill: tint,
+      'fill-rule': 'evenodd',
+      'stroke-width': num(edge),
+      'stroke-linejoin': 'round',
+    }),
+    // Two panels meet at a score: their edges there are no cuts.
+    ...path(stroke(creases.map((hinge) => hinge.line)), { stroke: tint, 'stroke-width': num(edge * 1.6) }),
+    ...path(lines('valley'), { 'stroke-width': '0.22', 'stroke-dasharray': dash.valley }),
+    ...path(lines('mountain'), { 'stroke-width': '0.22', 'stroke-dasharray': dash.mountain }),
+    ...path(stroke(piece.cuts), { 'stroke-width': num(edge) }),
   )
 }

@@ -1,11 +1,11 @@
 import { toHtml } from 'hast-util-to-html'
 import type { Card, Envelope } from '../card/card.ts'
 import type { Fold, Piece, Structure } from '../card/structure.ts'
+import { outlineScale, outlineSvg } from '../draw/outline.ts'
 import { makePalette } from '../draw/stock.ts'
 import type { Length, Unit } from '../length/length.ts'
 import { type Html, html } from './html-text.ts'
 import { lengthsHtml, sizeHtml } from './measure-html.ts'
-import { outlineScale, outlineSvg } from './outline.ts'
 
 /** Scores of one kind on a piece. */
 export interface ScoresView {

@@ -1,38 +1,37 @@
+import { toHtml } from 'hast-util-to-html'
 import { expect, test } from 'vitest'
-import { pieceOutline } from '../../src/draw/outline.ts'
-import { cardOf, gate, harbour } from './cards.ts'
-import { attribute, byClass, elements } from './svg.ts'
+import type { Piece } from '../../src/card/structure.ts'
+import { outlineScale, outlineSvg } from '../../src/draw/outline.ts'
+import { pier } from '../publish/lesson.ts'
 
-const { card } = cardOf(harbour)
-const sizeOf = (name: string) => {
-  const svg = pieceOutline(card, name, 14)
-  return svg && ['width', 'height'].map((side) => Number.parseFloat(attribute(svg, side)))
-}
+const { pieces, ...structure } = pier().cards[0]?.card.structure ?? { pieces: [], plates: [], hinges: [] }
+const named = (name: string) => pieces.find((piece) => piece.name === name) as Piece
+const svg = (name: string) =>
+  toHtml(outlineSvg(named(name), structure, outlineScale(pieces), '#ffffff'), { space: 'svg' })
+const sizeOf = (text: string) =>
+  ['width', 'height'].map((side) => Number(new RegExp(`${side}="([\\d.]+)mm"`).exec(text)?.[1]))
 
-test('the largest piece is as long as asked, the others to the same scale', () => {
-  const [base, wall] = [sizeOf('base'), sizeOf('sea wall')]
-  expect(Math.max(...(base ?? []))).toBeCloseTo(14, 0)
-  // 10 in and 8 in wide.
-  expect(((wall?.[0] ?? 0) - 0.35) / ((base?.[0] ?? 0) - 0.35)).toBeCloseTo(0.8, 1)
+test('all pieces of a card are drawn to one scale', () => {
+  const rim = 0.5
+  const [[w = 0, h = 0], [w2 = 0, h2 = 0]] = [sizeOf(svg('base')), sizeOf(svg('sky'))]
+  // 10 × 6 in and 5 7/8 × 6 in.
+  expect((w2 - rim) / (w - rim)).toBeCloseTo(5.875 / 10, 3)
+  expect(h2).toBeCloseTo(h, 3)
+  expect(w).toBeLessThanOrEqual(26.5)
 })
 
-test('a tiny piece can still be seen', () => {
-  const svg = pieceOutline(cardOf(gate).card, 'door sign', 14)
-  expect(Number.parseFloat(attribute(svg ?? never(), 'width'))).toBeGreaterThan(3.9)
+test('scores are dashed, valley and mountain unlike', () => {
+  const dashes = [...svg('base').matchAll(/d="([^"]*)"[^>]*stroke-dasharray="([^"]*)"/g)]
+  expect(dashes.map(([, d]) => d?.match(/M/g)?.length)).toEqual([2, 2])
+  expect(dashes[0]?.[2]).not.toBe(dashes[1]?.[2])
+  expect(svg('sky')).not.toContain('stroke-dasharray')
 })
 
-test('has creases and windows but no text, and is hidden from screen readers', () => {
-  const svg = pieceOutline(card, 'base', 14) ?? never()
-  expect(byClass(svg, 'crease')).toHaveLength(4)
-  expect(elements(svg).filter((e) => ['text', 'title', 'desc'].includes(e.tagName))).toEqual([])
-  expect(attribute(svg, 'ariaHidden')).toBe('true')
-  expect(attribute(byClass(svg, 'outline')[0] ?? never(), 'd').match(/M/g)).toHaveLength(2)
+test('a loose piece has an outline too', () => {
+  const loose: Piece = { ...named('sky'), name: 'tag', kind: 'loose' }
+  expect(toHtml(outlineSvg(loose, structure, 0.1, '#ffffff'), { space: 'svg' })).toMatch(/<path d="M[^"]+Z"/)
 })
 
-test('an unknown piece has none', () => {
-  expect(pieceOutline(card, 'bakdrop', 14)).toBeUndefined()
+test('it is not read out: its row says all that it shows', () => {
+  expect(svg('base')).toContain('aria-hidden="true"')
 })
-
-const never = (): never => {
-  throw new Error('There is an outline')
-}

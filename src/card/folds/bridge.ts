@@ -1,6 +1,6 @@
 import { fitInside, mustCover } from '../../length/grid.ts'
 import { inches, type Length, larger, minus, part, plus, same, shorter, times } from '../../length/length.ts'
-import { strip } from '../strip.ts'
+import { upright } from '../strip.ts'
 import type { BuildInput, FoldStyle, Limit } from '../style.ts'
 
 /** A floor narrower than this cannot be scored and folded cleanly. Common practice, no source. */
@@ -47,31 +47,23 @@ export const bridge: FoldStyle<'leg' | 'tab'> = {
   build(input) {
     const { leg, tab } = input.lengths
     const floor = floorOf(input)
-    const base = strip({
-      stock: input.stock,
-      panels: [
-        { name: 'left tab', length: tab },
-        { name: 'left leg', length: leg },
-        { name: 'floor', length: floor },
-        { name: 'right leg', length: leg },
-        { name: 'right tab', length: tab },
-      ],
-      folds: ['mountain', 'valley', 'valley', 'mountain'],
-      across: input.closed.height,
-      along: 'width',
-    })
-    return {
-      ...base,
-      bonds: [],
-      stops: [],
-      span: { from: 'left tab', to: 'right tab', width: plus(floor, times(tab, 2)) },
-      display: {
-        angles: [{ hinge: ['left leg', 'floor'], degrees: 90 }],
-        plate: 'floor',
-        rests: 'upright',
-        turn: 0,
+    const base = upright(
+      {
+        stock: input.stock,
+        panels: [
+          { name: 'left tab', length: tab },
+          { name: 'left leg', length: leg },
+          { name: 'floor', length: floor },
+          { name: 'right leg', length: leg },
+          { name: 'right tab', length: tab },
+        ],
+        folds: ['mountain', 'valley', 'valley', 'mountain'],
+        across: input.closed.height,
       },
-    }
+      'floor',
+      [['left leg', 'floor', 90]],
+    )
+    return { ...base, span: { from: 'left tab', to: 'right tab', width: plus(floor, times(tab, 2)) } }
   },
   starter: `fold: bridge
 closed: 7 x 5 in

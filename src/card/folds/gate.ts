@@ -1,6 +1,6 @@
 import { share } from '../../length/grid.ts'
 import { minus, part, shorter, times } from '../../length/length.ts'
-import { strip } from '../strip.ts'
+import { upright } from '../strip.ts'
 import type { FoldStyle } from '../style.ts'
 
 /** left door D · V · back W · V · right door, D = (W - part)/2. What does not halve on the ruler goes to the right door. */
@@ -21,31 +21,23 @@ export const gate: FoldStyle<'part'> = {
       : [],
   build({ closed, lengths, stock, grid }) {
     const { each, rest } = share(minus(closed.width, lengths.part), 2, grid)
-    const base = strip({
-      stock,
-      panels: [
-        { name: 'left door', length: each },
-        { name: 'back', length: closed.width },
-        { name: 'right door', length: rest },
-      ],
-      folds: ['valley', 'valley'],
-      across: closed.height,
-      along: 'width',
-    })
-    return {
-      ...base,
-      bonds: [],
-      stops: [],
-      display: {
-        angles: [
-          { hinge: ['left door', 'back'], degrees: 75 },
-          { hinge: ['back', 'right door'], degrees: 75 },
+    return upright(
+      {
+        stock,
+        panels: [
+          { name: 'left door', length: each },
+          { name: 'back', length: closed.width },
+          { name: 'right door', length: rest },
         ],
-        plate: 'back',
-        rests: 'upright',
-        turn: 0,
+        folds: ['valley', 'valley'],
+        across: closed.height,
       },
-    }
+      'back',
+      [
+        ['left door', 'back', 75],
+        ['back', 'right door', 75],
+      ],
+    )
   },
   starter: `fold: gate
 closed: 5 x 7 in

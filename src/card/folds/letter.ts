@@ -1,5 +1,5 @@
 import { minus, shorter } from '../../length/length.ts'
-import { strip } from '../strip.ts'
+import { upright } from '../strip.ts'
 import type { FoldStyle } from '../style.ts'
 
 /** cover W · V · back W · V · tuck W - c. The tuck folds in first and is narrower by the creep, so that it lies flat. */
@@ -19,31 +19,23 @@ export const letter: FoldStyle<'creep'> = {
           },
         ],
   build({ closed, lengths, stock }) {
-    const base = strip({
-      stock,
-      panels: [
-        { name: 'cover', length: closed.width },
-        { name: 'back', length: closed.width },
-        { name: 'tuck', length: minus(closed.width, lengths.creep) },
-      ],
-      folds: ['valley', 'valley'],
-      across: closed.height,
-      along: 'width',
-    })
-    return {
-      ...base,
-      bonds: [],
-      stops: [],
-      display: {
-        angles: [
-          { hinge: ['back', 'tuck'], degrees: 80 },
-          { hinge: ['cover', 'back'], degrees: 60 },
+    return upright(
+      {
+        stock,
+        panels: [
+          { name: 'cover', length: closed.width },
+          { name: 'back', length: closed.width },
+          { name: 'tuck', length: minus(closed.width, lengths.creep) },
         ],
-        plate: 'back',
-        rests: 'upright',
-        turn: 0,
+        folds: ['valley', 'valley'],
+        across: closed.height,
       },
-    }
+      'back',
+      [
+        ['back', 'tuck', 80],
+        ['cover', 'back', 60],
+      ],
+    )
   },
   starter: `fold: letter
 closed: 4 x 6 in

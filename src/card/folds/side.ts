@@ -1,4 +1,4 @@
-import { strip } from '../strip.ts'
+import { upright } from '../strip.ts'
 import type { FoldStyle } from '../style.ts'
 
 /** front W · V · back W. The spine is on the left of the front. */
@@ -9,27 +9,20 @@ export const side: FoldStyle<never> = {
   panels: { front: 'back', back: 'face' },
   limits: () => [],
   build({ closed, stock }) {
-    const base = strip({
-      stock,
-      panels: [
-        { name: 'front', length: closed.width },
-        { name: 'back', length: closed.width },
-      ],
-      folds: ['valley'],
-      across: closed.height,
-      along: 'width',
-    })
-    return {
-      ...base,
-      bonds: [],
-      stops: [],
-      display: {
-        angles: [{ hinge: ['front', 'back'], degrees: 130 }],
-        plate: 'back',
-        rests: 'upright',
-        turn: 66,
+    return upright(
+      {
+        stock,
+        panels: [
+          { name: 'front', length: closed.width },
+          { name: 'back', length: closed.width },
+        ],
+        folds: ['valley'],
+        across: closed.height,
       },
-    }
+      'back',
+      [['front', 'back', 130]],
+      66,
+    )
   },
   starter: `fold: side
 closed: 5 x 7 in

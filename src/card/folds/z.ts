@@ -1,5 +1,5 @@
 import { shorter } from '../../length/length.ts'
-import { strip } from '../strip.ts'
+import { upright } from '../strip.ts'
 import type { FoldStyle } from '../style.ts'
 
 /** tongue t · M · middle t · V · back W. The middle folds over the back, the tongue folds back again to the front. */
@@ -25,31 +25,23 @@ export const z: FoldStyle<'tongue'> = {
         ]
       : [],
   build({ closed, lengths, stock }) {
-    const base = strip({
-      stock,
-      panels: [
-        { name: 'tongue', length: lengths.tongue },
-        { name: 'middle', length: lengths.tongue },
-        { name: 'back', length: closed.width },
-      ],
-      folds: ['mountain', 'valley'],
-      across: closed.height,
-      along: 'width',
-    })
-    return {
-      ...base,
-      bonds: [],
-      stops: [],
-      display: {
-        angles: [
-          { hinge: ['middle', 'back'], degrees: 110 },
-          { hinge: ['tongue', 'middle'], degrees: 110 },
+    return upright(
+      {
+        stock,
+        panels: [
+          { name: 'tongue', length: lengths.tongue },
+          { name: 'middle', length: lengths.tongue },
+          { name: 'back', length: closed.width },
         ],
-        plate: 'back',
-        rests: 'upright',
-        turn: 0,
+        folds: ['mountain', 'valley'],
+        across: closed.height,
       },
-    }
+      'back',
+      [
+        ['middle', 'back', 110],
+        ['tongue', 'middle', 110],
+      ],
+    )
   },
   starter: `fold: z
 closed: 5 x 7 in
