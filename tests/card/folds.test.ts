@@ -91,3 +91,9 @@ describe.each([...foldStyles.values()])('$name', (style) => {
     )
   })
 })
+
+test('the doors of a gate are of one size; what does not halve on the ruler is a gap between them', () => {
+  const { structure } = cardOf('fold: gate\nclosed: 127 x 177 mm', { unit: 'mm' })
+  const widths = structure.plates.map((plate) => targetOf(plate, 'face').size.width.valueOf())
+  expect(widths).toEqual([63, 127, 63])
+})

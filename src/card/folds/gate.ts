@@ -1,9 +1,12 @@
-import { share } from '../../length/grid.ts'
+import { fitInside } from '../../length/grid.ts'
 import { minus, part, shorter, times } from '../../length/length.ts'
 import { upright } from '../strip.ts'
 import type { FoldStyle } from '../style.ts'
 
-/** left door D · V · back W · V · right door, D = (W - part)/2. What does not halve on the ruler goes to the right door. */
+/**
+ * left door D · V · back W · V · right door D, D = (W - part)/2. What does not halve on the ruler widens the gap: doors
+ * of one size take the same layers.
+ */
 export const gate: FoldStyle<'part'> = {
   name: 'gate',
   summary: 'Two doors that meet in the middle of the front.',
@@ -20,14 +23,14 @@ export const gate: FoldStyle<'part'> = {
         ]
       : [],
   build({ closed, lengths, stock, grid }) {
-    const { each, rest } = share(minus(closed.width, lengths.part), 2, grid)
+    const door = fitInside(part(minus(closed.width, lengths.part), 2), grid)
     return upright(
       {
         stock,
         panels: [
-          { name: 'left door', length: each },
+          { name: 'left door', length: door },
           { name: 'back', length: closed.width },
-          { name: 'right door', length: rest },
+          { name: 'right door', length: door },
         ],
         folds: ['valley', 'valley'],
         across: closed.height,
