@@ -16,7 +16,7 @@ const options = {
     yaml: './node_modules/yaml/browser/index.js',
     handlebars: './node_modules/handlebars/dist/cjs/handlebars.js',
   },
-  external: ['puppeteer', '@sparticuz/chromium'],
+  external: ['puppeteer', 'puppeteer-core', '@sparticuz/chromium'],
   outdir: 'dist',
   chunkNames: 'part-[hash]',
   logLevel: 'warning',

@@ -1,4 +1,4 @@
-import type { Browser } from 'puppeteer'
+import type { Browser } from 'puppeteer-core'
 import { drawFigure } from '../draw/draw.ts'
 import { type Finding, hasErrors } from '../length/finding.ts'
 import { figureTargets } from '../lesson/figure-target.ts'

@@ -1,6 +1,6 @@
 import { once } from 'node:events'
 import process from 'node:process'
-import type { Browser, Page } from 'puppeteer'
+import type { Browser, Page } from 'puppeteer-core'
 import { findBrowser } from './browser.ts'
 import { NoBrowserError } from './problems.ts'
 
@@ -17,7 +17,7 @@ const switches = ['--host-resolver-rules=MAP * ~NOTFOUND', '--font-render-hintin
  * @throws NoBrowserError when there is none, or it does not start.
  */
 export async function startBrowser(asked?: string): Promise<Browser> {
-  const [path, { default: puppeteer }] = await Promise.all([findBrowser(asked), import('puppeteer')])
+  const [path, { default: puppeteer }] = await Promise.all([findBrowser(asked), import('puppeteer-core')])
   // Chromium refuses its sandbox to root, and only to root.
   const root = process.getuid?.() === 0
   try {

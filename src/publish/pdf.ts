@@ -1,4 +1,4 @@
-import type { Browser, HTTPRequest, Page } from 'puppeteer'
+import type { Browser, HTTPRequest, Page } from 'puppeteer-core'
 import { openPage, startBrowser, stopBrowser, timeLimit } from './launch.ts'
 import { flaws, type Layout, layoutOf, trial, withStageApart } from './layout.ts'
 import { markOurs } from './pdf-mark.ts'

@@ -1,4 +1,4 @@
-import type { Browser } from 'puppeteer'
+import type { Browser } from 'puppeteer-core'
 import { afterAll, beforeAll } from 'vitest'
 import { startBrowser } from '../../src/publish/launch.ts'
 
