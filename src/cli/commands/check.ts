@@ -30,7 +30,7 @@ export const check: Action = async (paths, options, outside) => {
     outside.stdout(asJson({ lessons }))
   } else {
     for (const { file, findings } of checked) outside.stdout(findingsText(file, findings, options))
-    if (!options.quiet) outside.stdout(`${summary(checked)}\n`)
+    if (!options.quiet && checked.length > 0) outside.stdout(`${summary(checked)}\n`)
   }
   for (const error of unread) outside.stderr(`foldlore: ${error.message}\n`)
   if (unread.length > 0) return exitCodes.outside
