@@ -23,7 +23,7 @@ type Text = Entry & { kind: 'text' }
 export const say = (reading: Reading, x: Length): string => formatLength(x, reading.unit)
 
 export function report(
-  reading: Reading,
+  reading: Pick<Reading, 'findings'>,
   rule: string,
   place: Place,
   message: string,

@@ -33,3 +33,7 @@ export function hingesOf({ plates, hinges }: Pick<Structure, 'plates' | 'hinges'
   const own = new Set(plates.filter((plate) => plate.piece === piece).map((plate) => plate.name))
   return hinges.filter((hinge) => own.has(hinge.between[0]))
 }
+
+/** The score lines of one piece, in the order of their marks. */
+export const scoresOfPiece = (structure: Pick<Structure, 'plates' | 'hinges'>, piece: string): Score[] =>
+  scoresOf(hingesOf(structure, piece))

@@ -1,5 +1,6 @@
 import { toHtml } from 'hast-util-to-html'
 import type { Card, Envelope } from '../card/card.ts'
+import { hingesOf, type Score, scoresOf } from '../card/scores.ts'
 import type { Fold, Piece, Structure } from '../card/structure.ts'
 import { outlineScale, outlineSvg } from '../draw/outline.ts'
 import { makePalette } from '../draw/stock.ts'
@@ -47,7 +48,7 @@ export function piecesView(card: Card, unit: Unit): PieceView[] {
     outline: html(
       toHtml(outlineSvg(piece, structure, scaleOf(piece), palette.paint(piece.stock).tint), { space: 'svg' }),
     ),
-    scores: scoresOf(piece, structure, unit),
+    scores: scoresView(piece, structure, unit),
     upright: piece.stock.direction === 'upright',
     cuts: piece.cuts.length > 0 || structure.plates.some((p) => p.piece === piece.name && p.holes.length > 0),
   }))
@@ -63,31 +64,23 @@ const sheetOf = ({ stock, sheet }: Envelope): Piece => ({
   cuts: [],
 })
 
-function scoresOf(piece: Piece, { plates, hinges }: Structure, unit: Unit): ScoresView[] {
-  const names = new Set(plates.filter((plate) => plate.piece === piece.name).map((plate) => plate.name))
-  const own = hinges.filter(({ between }) => between.some((name) => names.has(name)))
+function scoresView(piece: Piece, structure: Structure, unit: Unit): ScoresView[] {
+  const own = hingesOf(structure, piece.name)
   return (['valley', 'mountain'] as const).flatMap((fold) => {
-    const lines = own.filter((hinge) => hinge.fold === fold).map((hinge) => hinge.line)
-    const upright = lines.filter(({ from, to }) => from.x.equals(to.x))
-    const level = lines.filter(({ from, to }) => from.y.equals(to.y))
-    const view = (from: 'left' | 'bottom', at: readonly Length[]): ScoresView[] =>
-      at.length === 0 ? [] : [{ fold, from, at: lengthsHtml(distinct(at), unit), slanted: false }]
+    const ofFold = own.filter((hinge) => hinge.fold === fold)
+    const scores = scoresOf(ofFold)
+    const view = (along: Score['along'], from: ScoresView['from']): ScoresView[] => {
+      const at = distinct(scores.filter((score) => score.along === along).map((score) => score.at))
+      return at.length === 0 ? [] : [{ fold, from, at: lengthsHtml(at, unit), slanted: false }]
+    }
+    const slanted = { fold, from: 'left', at: html(''), slanted: true } as const
     return [
-      ...view(
-        'left',
-        upright.map(({ from }) => from.x),
-      ),
-      ...view(
-        'bottom',
-        level.map(({ from }) => from.y),
-      ),
-      ...(upright.length + level.length < lines.length
-        ? [{ fold, from: 'left' as const, at: html(''), slanted: true }]
-        : []),
+      ...view('width', 'left'),
+      ...view('height', 'bottom'),
+      ...(scores.length < ofFold.length ? [slanted] : []),
     ]
   })
 }
 
-/** From the edge outwards, each once. */
-const distinct = (lengths: readonly Length[]): Length[] =>
-  [...lengths].sort((a, b) => a.compare(b)).filter((x, i, all) => !all[i - 1]?.equals(x))
+/** Marks in their order, each once. */
+const distinct = (marks: readonly Length[]): Length[] => marks.filter((x, i) => !marks[i - 1]?.equals(x))

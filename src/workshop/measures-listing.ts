@@ -1,10 +1,10 @@
 import type { Envelope } from '../card/card.ts'
-import type { Score } from '../card/scores.ts'
+import { type Score, scoresOfPiece } from '../card/scores.ts'
 import type { Piece, Segment } from '../card/structure.ts'
 import { formatBare, formatGrid, formatLength, formatLengths, formatSize } from '../length/format.ts'
 import { same, type Unit, zero } from '../length/length.ts'
 import type { FilledLesson, ProvenCard } from '../lesson/lesson.ts'
-import { atMark, scoresOfPiece } from './card-measures.ts'
+import { atMark } from './card-measures.ts'
 import { count, type Listing, measure, type Section, withoutEmptyColumns, words } from './listing.ts'
 
 /** The measures of a lesson as tables: pieces, scores, the shut and the standing card, lettering, envelope. */

@@ -1,10 +1,10 @@
 import type { Card } from '../card/card.ts'
-import type { Score } from '../card/scores.ts'
+import { type Score, scoresOfPiece } from '../card/scores.ts'
 import type { Piece, Segment } from '../card/structure.ts'
 import { formatGrid, formatLength } from '../length/format.ts'
 import type { Length, Unit } from '../length/length.ts'
 import type { FilledLesson, ProvenCard } from '../lesson/lesson.ts'
-import { atMark, scoresOfPiece } from './card-measures.ts'
+import { atMark } from './card-measures.ts'
 import { type FindingJson, findingJson } from './finding-json.ts'
 import { type LengthJson, lengthJson, type SizeJson, sizeJson } from './length-json.ts'
 

@@ -1,3 +1,4 @@
+import Fraction from 'fraction.js'
 import { describe, expect, test } from 'vitest'
 import { foldCard } from '../../src/fold/prove.ts'
 import { mm, zero } from '../../src/length/length.ts'
@@ -228,4 +229,14 @@ test('crease-off-edge: a crease that runs through a panel', () => {
   expect(refusal(card({ parts: [{ ...parts, hinges }], plate: 'back' })).findings.map((f) => f.rule)).toEqual(
     ['crease-off-edge'],
   )
+})
+
+test('too-fine: lengths that whole numbers cannot compare exactly', () => {
+  // Denominators without a common factor, so their common measure is finer than 2^53 of it can count.
+  const fine = [1000003, 1000033, 1000037].map((d) => mm(new Fraction(d * 40 + 1, d)))
+  const panels = fine.map((length, i) => [`panel ${i + 1}`, length] as const)
+  const { closed, findings } = refusal(
+    card({ parts: [strip({ panels, folds: 'VM', across: mm(50) })], plate: 'panel 1' }),
+  )
+  expect([closed, findings.map((f) => f.rule)]).toEqual([undefined, ['too-fine']])
 })

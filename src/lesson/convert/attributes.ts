@@ -1,7 +1,8 @@
 import type { Directives } from 'mdast-util-directive'
+import { report } from '../../card/reading.ts'
 import { type Place, suggestWord } from '../../length/finding.ts'
 import { placeOf, written } from '../source.ts'
-import { report, type Walk } from './walk.ts'
+import type { Walk } from './walk.ts'
 
 /** A finding for every attribute of a directive that is not one of `known`. */
 export function checkAttributes(node: Directives, known: readonly string[], walk: Walk): void {

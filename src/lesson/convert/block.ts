@@ -1,9 +1,10 @@
 import type { Code } from 'mdast'
+import { report } from '../../card/reading.ts'
 import type { YamlBlock } from '../../card/yaml.ts'
 import { nearestWord } from '../../length/finding.ts'
 import { placeOf, written } from '../source.ts'
 import { fenced } from './fenced.ts'
-import { type Handler, report } from './walk.ts'
+import type { Handler } from './walk.ts'
 
 const blockNames = ['card', 'supplies']
 

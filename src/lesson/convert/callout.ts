@@ -1,9 +1,10 @@
 import type { BlockContent, DefinitionContent, Nodes } from 'mdast'
 import type { ContainerDirective } from 'mdast-util-directive'
+import { report } from '../../card/reading.ts'
 import type { CalloutKind } from '../nodes.ts'
 import { placeOf } from '../source.ts'
 import { checkAttributes } from './attributes.ts'
-import { type Handler, report } from './walk.ts'
+import type { Handler } from './walk.ts'
 
 /**
  * `:::tip` and the others. Its title, if it has one (`:::tip[Title]`), stays its first child, a paragraph with

@@ -1,4 +1,5 @@
 import type { Nodes } from 'mdast'
+import { report } from '../../card/reading.ts'
 import { placeOf, written } from '../source.ts'
 import { block } from './block.ts'
 import { callout } from './callout.ts'
@@ -9,7 +10,7 @@ import { measure } from './measure.ts'
 import { minutes } from './minutes.ts'
 import { paragraph } from './paragraph.ts'
 import { link, text } from './text.ts'
-import { type At, type Descend, type Handler, report, type Walk } from './walk.ts'
+import type { At, Descend, Handler, Walk } from './walk.ts'
 
 /** One handler for each type of node that is, or may hold, something of ours. */
 const handlers = {

@@ -1,9 +1,10 @@
 import type { LeafDirective } from 'mdast-util-directive'
+import { report } from '../../card/reading.ts'
 import { suggestWord } from '../../length/finding.ts'
 import { type FigureKind, figureKinds } from '../nodes.ts'
 import { placeOf } from '../source.ts'
 import { attributePlace, checkAttributes, valuePlace } from './attributes.ts'
-import { type Handler, report } from './walk.ts'
+import type { Handler } from './walk.ts'
 
 const isKind = (word: string): word is FigureKind => (figureKinds as readonly string[]).includes(word)
 

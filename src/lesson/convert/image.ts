@@ -1,6 +1,7 @@
 import type { Image } from 'mdast'
+import { report } from '../../card/reading.ts'
 import { placeOf, written } from '../source.ts'
-import { type Handler, report } from './walk.ts'
+import type { Handler } from './walk.ts'
 
 /** The text of a picture is no place for a measure: it is read out, and never filled in. */
 export const image: Handler<Image> = (node, walk) => {

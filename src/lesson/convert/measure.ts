@@ -1,7 +1,8 @@
 import type { MdxTextExpression } from 'mdast-util-mdx-expression'
+import { report } from '../../card/reading.ts'
 import type { Place } from '../../length/finding.ts'
 import { placeOf, type Source, written } from '../source.ts'
-import { type Handler, isStray, report } from './walk.ts'
+import { type Handler, isStray } from './walk.ts'
 
 /** `{base.size}` becomes a measure; empty braces, and braces in a line that is no directive, stay text. */
 export const measure: Handler<MdxTextExpression> = (node, walk, at) => {

@@ -1,8 +1,9 @@
 import type { TextDirective } from 'mdast-util-directive'
+import { report } from '../../card/reading.ts'
 import { plainText } from '../plain-text.ts'
 import { placeOf, written } from '../source.ts'
 import { checkAttributes } from './attributes.ts'
-import { type Handler, report } from './walk.ts'
+import type { Handler } from './walk.ts'
 
 /** `:minutes[5]` gives the step it stands in its time. */
 export const minutes: Handler<TextDirective> = (node, walk, at) => {

@@ -1,7 +1,8 @@
 import type { Paragraph } from 'mdast'
+import { report } from '../../card/reading.ts'
 import { written } from '../source.ts'
 import { isDirectiveName, nearestDirective, reportShape, reportUnknown } from './shapes.ts'
-import { type Handler, report, type Walk } from './walk.ts'
+import type { Handler, Walk } from './walk.ts'
 
 /** A line of a paragraph that starts with two or more colons. */
 const colonLine = /^(?:[ \t]*>)*[ \t]*(:{2,})(\p{L}[\p{L}\p{N}_-]*)?([^\r\n]*)/gmu

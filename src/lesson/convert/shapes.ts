@@ -1,6 +1,7 @@
+import { report } from '../../card/reading.ts'
 import { nearestWord, type Place } from '../../length/finding.ts'
 import { directiveNames } from '../syntax/directives.ts'
-import { report, type Walk } from './walk.ts'
+import type { Walk } from './walk.ts'
 
 type Kind = keyof typeof directiveNames
 

@@ -1,7 +1,8 @@
 import type { Link, Text } from 'mdast'
+import { report } from '../../card/reading.ts'
 import { written } from '../source.ts'
 import { isDirectiveName, nearestDirective, reportShape, reportUnknown } from './shapes.ts'
-import { type At, type Handler, isStray, report, type Walk } from './walk.ts'
+import { type At, type Handler, isStray, type Walk } from './walk.ts'
 
 /** Text may have braces that are not closed, and what was meant as `:minutes[5]`: they are told, and stay text. */
 export const text: Handler<Text> = (node, walk, at) => {

@@ -1,6 +1,6 @@
 import type { Nodes } from 'mdast'
 import type { YamlBlock } from '../../card/yaml.ts'
-import type { Finding, Place, Severity } from '../../length/finding.ts'
+import type { Finding } from '../../length/finding.ts'
 import type { Step } from '../lesson.ts'
 import type { Source } from '../source.ts'
 
@@ -41,17 +41,6 @@ export type Handler<N extends Nodes = Nodes> = (
   at: At,
   descend: Descend,
 ) => Nodes | Nodes[]
-
-export function report(
-  walk: Pick<Walk, 'findings'>,
-  rule: string,
-  place: Place,
-  message: string,
-  suggestion: string,
-  severity: Severity = 'error',
-): void {
-  walk.findings.push({ rule, severity, message, suggestion, place })
-}
 
 /** Whether an offset lies in a line that looks like a directive but is none. */
 export const isStray = (at: At, offset: number): boolean =>
