@@ -32,7 +32,8 @@ export function layBench(
 ): Parts {
   const stuckOn = new Map<string, PartCell>()
   const panels = Object.entries(style.panels)
-  const taken = new Set(['closed', 'card', 'base', 'envelope', ...panels.map(([name]) => name)])
+  const pieces = style.pieces ?? []
+  const taken = new Set(['closed', 'card', 'base', 'envelope', ...panels.map(([name]) => name), ...pieces])
   const find = (name: string): readonly Target[] | undefined => {
     const side = style.panels[name]
     const plate = side && built().plates.find((p) => p.name === name)
@@ -74,8 +75,10 @@ export function layBench(
       return cell
     })
 
-  definePiece(reading.scope, 'base', () => first(built().pieces, 'base'))
-  defineScores(reading.scope, 'base', () => hingesOf(built(), 'base'))
+  for (const name of ['base', ...pieces]) {
+    definePiece(reading.scope, name, () => first(built().pieces, name))
+    defineScores(reading.scope, name, () => hingesOf(built(), name))
+  }
   const layers = readParts('layers', layerCell, true)
   const spans = readParts('spans', spanCell, true)
   const loose = readParts('pieces', looseCell, false)

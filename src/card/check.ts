@@ -5,9 +5,10 @@ import { zero } from '../length/length.ts'
 import { assemble } from './assemble.ts'
 import { layBench } from './bench.ts'
 import type { Card } from './card.ts'
+import { chosenIn, entriesOf, keysOf, styleFor } from './chosen.ts'
 import { envelopeCell } from './envelope.ts'
 import { foldStyles } from './fold-styles.ts'
-import { type FreeFold, freeFold, freeKeys } from './folds/free.ts'
+import { freeFold, freeKeys } from './folds/free.ts'
 import { defineEnvelope, defineSize } from './measures.ts'
 import { mechanismCell } from './mechanism.ts'
 import { checkKeys, isTooLong, type Reading, report, unlessBroken } from './reading.ts'
@@ -16,6 +17,7 @@ import { checkSetbacks } from './setbacks.ts'
 import { sizeCell } from './sizes.ts'
 import { stockReader } from './stock.ts'
 import type { Structure } from './structure.ts'
+import type { ReadFold } from './style.ts'
 import { type Fields, readYaml, type YamlBlock } from './yaml.ts'
 
 /** What a card block is evaluated with. */
@@ -56,15 +58,17 @@ export function checkCard(block: YamlBlock, wishes: CardWishes): { card?: Card; 
     places: new Map(),
   }
   for (const { key, keyPlace } of fields.values()) reading.places.set(key, keyPlace)
-  const fold = styleOf(reading, fields, block)
-  if (!fold) return { findings }
+  const written = styleOf(reading, fields, block)
+  if (!written) return { findings }
+  const chosen = chosenIn(reading, fields, written.style)
+  const fold = { ...written, style: styleFor(written.style, chosen) }
   const { style } = fold
-  const own = style.name === 'free' ? freeKeys : Object.keys(style.parameters)
+  const own = style.name === 'free' ? freeKeys : keysOf(style)
   checkKeys(reading, fields, [...blockKeys, ...own], `a \`${style.name}\` card`)
 
   const closed = closedCell(reading, fields, block, wishes.closed)
   const stockOf = stockReader(reading, fields)
-  const built = mechanismCell(reading, fields, fold, closed, stockOf)
+  const built = mechanismCell(reading, fields, fold, chosen, closed, stockOf)
   const bench = layBench(reading, fields, fold.style, built, stockOf)
   const structure = reading.scope.cell('card', () => assemble(built(), bench))
   const thickness = reading.scope.cell('card.thickness', () => wishes.thickness?.(structure()) ?? zero)
@@ -100,7 +104,7 @@ export function checkCard(block: YamlBlock, wishes: CardWishes): { card?: Card; 
   return card && !hasErrors(all) ? { card, findings: all } : { findings: all }
 }
 
-function styleOf(reading: Reading, fields: Fields, block: YamlBlock): FreeFold | undefined {
+function styleOf(reading: Reading, fields: Fields, block: YamlBlock): ReadFold | undefined {
   const field = fields.get('fold')
   const names = [...foldStyles.keys(), 'free']
   if (field?.value.kind !== 'text') {
@@ -116,13 +120,8 @@ function styleOf(reading: Reading, fields: Fields, block: YamlBlock): FreeFold |
   const name = field.value.text.trim()
   if (name === 'free') return freeFold(reading, fields)
   const style = foldStyles.get(name)
-  if (style) {
-    const entries = Object.keys(style.parameters).flatMap((key) => {
-      const entry = fields.get(key)?.value
-      return entry ? [[key, entry] as const] : []
-    })
-    return { style, entries: new Map(entries) }
-  }
+  if (style?.read) return style.read(reading, fields)
+  if (style) return { style, entries: entriesOf(style, fields) }
   report(reading, 'unknown-fold', field.value.place, `Unexpected fold \`${name}\``, suggestWord(name, names))
   return undefined
 }

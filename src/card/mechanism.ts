@@ -1,11 +1,10 @@
 import type { Length, Size } from '../length/length.ts'
-import type { FreeFold } from './folds/free.ts'
 import { defineSize } from './measures.ts'
 import { checkKeys, fieldsOf, lengthCell, type Reading, report, say } from './reading.ts'
 import type { Cell } from './scope.ts'
 import { stockKeys } from './stock.ts'
 import type { Stock } from './structure.ts'
-import type { Built } from './style.ts'
+import type { Built, Chosen, ReadFold } from './style.ts'
 import { targetOf } from './targets.ts'
 import type { Fields } from './yaml.ts'
 
@@ -13,7 +12,8 @@ import type { Fields } from './yaml.ts'
 export function mechanismCell(
   reading: Reading,
   fields: Fields,
-  { style, entries }: FreeFold,
+  { style, entries }: ReadFold,
+  chosen: Chosen,
   closed: Cell<Size>,
   stockOf: (fields: Fields, usual: string) => Stock,
 ): Cell<Built> {
@@ -30,6 +30,7 @@ export function mechanismCell(
   )
   const built = reading.scope.cell('base', () => {
     const input = {
+      ...chosen,
       closed: closed(),
       lengths: Object.fromEntries(lengths.map(([name, cell]): [string, Length] => [name, cell()])),
       stock,

@@ -70,10 +70,19 @@ export interface Bond {
   /** The side of `onto` it is stuck on. */
   readonly side: Side
   readonly over: boolean
-  readonly turn: 0 | 90 | 180 | 270
+  /** Quarter turns are exact; others are for pieces that are stuck on slanting, such as a v-fold. */
+  readonly turn: number
   readonly at: Point
   /** Height of foam between the two; zero for glue and tape. */
   readonly height: Length
+  /** How far `plate` can be pulled along `onto`, from `at`, when it is held by a channel rather than stuck. */
+  readonly slide?: Point
+}
+
+/** How far a crease is bent, in degrees: 0 flat, 180 folded on itself. */
+export interface Bend {
+  readonly hinge: readonly [string, string]
+  readonly degrees: number
 }
 
 /** Where a standing card comes to rest: a line of one plate meets a line of another. Both in their piece's frame. */
@@ -86,8 +95,8 @@ export interface Stop {
 
 /** How the card is shown standing. */
 export interface Display {
-  /** Fold angles in degrees (0 flat, 180 shut) of the hinges that do not follow from the rest. */
-  readonly angles: readonly { readonly hinge: readonly [string, string]; readonly degrees: number }[]
+  /** Of the creases that do not follow from the rest. */
+  readonly angles: readonly Bend[]
   /** The plate that stays put, and whether it lies on the table or stands on its lower edge, facing the viewer. */
   readonly plate: string
   readonly rests: 'flat' | 'upright'
@@ -102,5 +111,10 @@ export interface Structure {
   readonly hinges: readonly Hinge[]
   readonly bonds: readonly Bond[]
   readonly stops: readonly Stop[]
+  /**
+   * Creases of the shut card that are known beforehand. 0 and 180 settle what the search for the flat card would
+   * otherwise choose. Any other angle makes the card a box: it is not laid flat, and shut it stands as these say.
+   */
+  readonly shut?: readonly Bend[]
   readonly display: Display
 }

@@ -1,6 +1,8 @@
 import type { Rounding } from '../length/grid.ts'
 import type { Length, Size } from '../length/length.ts'
+import type { Reading } from './reading.ts'
 import type { Side, Stock, Structure } from './structure.ts'
+import type { Entry, Fields } from './yaml.ts'
 
 /** A length that a fold style takes from the card block. */
 export interface Parameter {
@@ -12,8 +14,29 @@ export interface Parameter {
   readonly round: Rounding
 }
 
+/** A number of alike parts that a fold style takes from the card block. */
+export interface Count {
+  readonly help: string
+  readonly usual: number
+  readonly least: number
+  readonly most: number
+}
+
+/** A word that a fold style takes from the card block. The first one is usual. */
+export interface Choice {
+  readonly help: string
+  readonly words: readonly [string, ...string[]]
+}
+
+/** The counts and words of one card: they decide which panels it has, so they are plain and never computed. */
+export interface Chosen<C extends string = string, W extends string = string> {
+  readonly counts: Readonly<Record<C, number>>
+  readonly choices: Readonly<Record<W, string>>
+}
+
 /** What a fold style builds from: the closed size and its own parameters, all on the ruler grid. */
-export interface BuildInput<P extends string = string> {
+export interface BuildInput<P extends string = string, C extends string = string, W extends string = string>
+  extends Chosen<C, W> {
   readonly closed: Size
   readonly lengths: Readonly<Record<P, Length>>
   readonly stock: Stock
@@ -42,17 +65,36 @@ export interface Built extends Structure {
   readonly span?: SpanPlace
 }
 
+/** The panels of a card that layers can sit on, and the side of each that shows and is taken unless a layer says otherwise. */
+export type Panels = Readonly<Record<string, Side>>
+
 /** A fold of the trade. One file each; it only builds structure. */
-export interface FoldStyle<P extends string = string> {
+export interface FoldStyle<P extends string = string, C extends string = string, W extends string = string> {
   readonly name: string
   /** One line for the catalogue. */
   readonly summary: string
   readonly parameters: Readonly<Record<P, Parameter>>
-  /** The panels that layers can sit on, and the side of each that shows and is taken unless a layer says otherwise. */
-  readonly panels: Readonly<Record<string, Side>>
+  readonly counts?: Readonly<Record<C, Count>>
+  readonly choices?: Readonly<Record<W, Choice>>
+  /** Of the usual card. */
+  readonly panels: Panels
+  /** Of a card with other counts and words, when those change its panels. */
+  panelsFor?(chosen: Chosen<C, W>): Panels
+  /** The pieces that it builds besides the base. */
+  readonly pieces?: readonly string[]
+  /** Keys besides those of the parameters, for a fold that lists parts of its own and reads them itself. */
+  readonly keys?: readonly string[]
+  /** Reads such a list: what comes back has a parameter for each length in it. */
+  read?(reading: Reading, fields: Fields): ReadFold
   /** What cannot be made of these lengths; checked before building. */
-  limits(input: BuildInput<P>): readonly Limit<P>[]
-  build(input: BuildInput<P>): Built
+  limits(input: BuildInput<P, C, W>): readonly Limit<P>[]
+  build(input: BuildInput<P, C, W>): Built
   /** The card block of a starter lesson, without the fence. */
   readonly starter: string
+}
+
+/** A fold as one card block has it, and the entries of its parameters where they are written. */
+export interface ReadFold {
+  readonly style: FoldStyle
+  readonly entries: ReadonlyMap<string, Entry>
 }

@@ -1,4 +1,6 @@
-/** A map of the plane in whole numbers: (x, y) goes to (a·x + b·y + e, c·x + d·y + f). */
+import { turnOf } from '../card/turn.ts'
+
+/** A map of the plane, in whole numbers unless something is stuck on slanting: (x, y) goes to (a·x + b·y + e, c·x + d·y + f). */
 export interface Affine {
   readonly a: number
   readonly b: number
@@ -47,11 +49,9 @@ export const sameLinear = (m: Affine, n: Affine): boolean =>
 
 export const sameMap = (m: Affine, n: Affine): boolean => sameLinear(m, n) && m.e === n.e && m.f === n.f
 
-/** Turned over (x becomes -x) or not, then turned by quarter turns counter-clockwise, then moved. */
-export function moveBy(over: boolean, degrees: 0 | 90 | 180 | 270, [e, f]: Whole): Affine {
+/** Turned over (x becomes -x) or not, then turned counter-clockwise, then moved. In whole numbers for quarter turns. */
+export function moveBy(over: boolean, degrees: number, [e, f]: Whole): Affine {
+  const [cos, sin] = turnOf(degrees)
   const x = over ? -1 : 1
-  if (degrees === 0) return { a: x, b: 0, c: 0, d: 1, e, f }
-  if (degrees === 90) return { a: 0, b: -1, c: x, d: 0, e, f }
-  if (degrees === 180) return { a: -x, b: 0, c: 0, d: -1, e, f }
-  return { a: 0, b: 1, c: -x, d: 0, e, f }
+  return { a: x * cos, b: -sin, c: x * sin, d: cos, e, f }
 }

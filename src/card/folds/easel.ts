@@ -22,6 +22,7 @@ export const easel: FoldStyle<'stop'> = {
     },
   },
   panels: { floor: 'face', prop: 'back', foot: 'face', front: 'face' },
+  pieces: ['front'],
   limits: ({ closed, lengths, say }) =>
     shorter(zero, lengths.stop) && shorter(lengths.stop, closed.height)
       ? []

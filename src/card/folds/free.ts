@@ -3,7 +3,7 @@ import { minus, plus, zero } from '../../length/length.ts'
 import { checkKeys, fieldsOf, type Reading, report, wordOf } from '../reading.ts'
 import { point, strip } from '../strip.ts'
 import type { Bond, Fold, Side } from '../structure.ts'
-import type { FoldStyle, Parameter } from '../style.ts'
+import type { FoldStyle, Parameter, ReadFold } from '../style.ts'
 import { targetOf } from '../targets.ts'
 import type { Entry, Fields } from '../yaml.ts'
 
@@ -30,12 +30,6 @@ layers:
     stock: patterned paper`,
 } satisfies Partial<FoldStyle>
 
-/** A fold that the lesson itself lists, and the entries of its parameters: the length of each panel. */
-export interface FreeFold {
-  readonly style: FoldStyle
-  readonly entries: ReadonlyMap<string, Entry>
-}
-
 /** One panel stuck on another: `{panel: tab, onto: wall, edge: left, side: face, over: false}`. */
 interface Glue {
   readonly panel: string
@@ -49,7 +43,7 @@ interface Glue {
  * Reads a fold that is not in the catalogue: `panels` with their lengths in order, the `creases` between them, and
  * what is glued to what.
  */
-export function freeFold(reading: Reading, fields: Fields): FreeFold {
+export function freeFold(reading: Reading, fields: Fields): ReadFold {
   const panels = fieldsOf(
     reading,
     fields.get('panels')?.value,

@@ -1,0 +1,57 @@
+import { type Reading, report, wordOf } from './reading.ts'
+import type { Chosen, FoldStyle, ReadFold } from './style.ts'
+import type { Entry, Fields } from './yaml.ts'
+
+/** The keys of a card block that a fold style asks for. */
+export const keysOf = ({ parameters, counts = {}, choices = {}, keys = [] }: FoldStyle): string[] => [
+  ...Object.keys(parameters),
+  ...Object.keys(counts),
+  ...Object.keys(choices),
+  ...keys,
+]
+
+/** The entries of a fold's parameters, each under its own key. */
+export const entriesOf = ({ parameters }: FoldStyle, fields: Fields): ReadFold['entries'] =>
+  new Map(
+    Object.keys(parameters).flatMap((key) => {
+      const entry = fields.get(key)?.value
+      return entry ? [[key, entry] as const] : []
+    }),
+  )
+
+/** Reads the counts and words of a fold. Whatever is wrong is reported, and the usual one taken. */
+export function chosenIn(reading: Reading, fields: Fields, { counts = {}, choices = {} }: FoldStyle): Chosen {
+  const entry = (key: string): Entry | undefined => fields.get(key)?.value
+  return {
+    counts: Object.fromEntries(
+      Object.entries(counts).map(([key, { usual, least, most }]) => {
+        const written = entry(key)
+        const text = written?.kind === 'text' ? written.text.trim() : ''
+        const count = Number(text)
+        if (!written || (/^\d+$/.test(text) && count >= least && count <= most))
+          return [key, written ? count : usual]
+        report(
+          reading,
+          'value',
+          written.place,
+          `\`${key}\` wants a whole number from ${least} to ${most}`,
+          `Write \`${key}: ${usual}\`, for instance`,
+        )
+        return [key, usual]
+      }),
+    ),
+    choices: Object.fromEntries(
+      Object.entries(choices).map(([key, { words }]) => [key, wordOf(reading, entry(key), words)]),
+    ),
+  }
+}
+
+/** What a fold is when a lesson says nothing. */
+export const usualChosen = ({ counts = {}, choices = {} }: FoldStyle): Chosen => ({
+  counts: Object.fromEntries(Object.entries(counts).map(([key, { usual }]) => [key, usual])),
+  choices: Object.fromEntries(Object.entries(choices).map(([key, { words }]) => [key, words[0]])),
+})
+
+/** A style with the panels that these counts and words give it. */
+export const styleFor = (style: FoldStyle, chosen: Chosen): FoldStyle =>
+  style.panelsFor ? { ...style, panels: style.panelsFor(chosen) } : style
