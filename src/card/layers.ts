@@ -2,7 +2,8 @@ import { type Length, larger, minus, plus, type Size, shorter, smaller, zero } f
 import { borderCells } from './borders.ts'
 import type { Border } from './card.ts'
 import type { Part, PartCell, Workbench } from './parts.ts'
-import { checkKeys, lengthCell, report, say, wordOf } from './reading.ts'
+import { raiseCell } from './raise.ts'
+import { checkKeys, report, say, wordOf } from './reading.ts'
 import { stockKeys } from './stock.ts'
 import { point, rectangle } from './strip.ts'
 import type { Bond, Side } from './structure.ts'
@@ -32,7 +33,7 @@ export function layerCell(bench: Workbench, { key: name, keyPlace, value }: Fiel
       'Add `on:` with the name of a panel',
     )
   const borders = borderCells(bench, name, fields.get('border')?.value)
-  const raise = lengthCell(bench, `${name}.raise`, fields.get('raise')?.value, '0', 'exact')
+  const raise = raiseCell(bench, name, fields.get('raise')?.value)
   const stock = bench.stockOf(fields, 'paper')
   const sideWord = fields.has('side')
     ? wordOf<'inside' | 'outside'>(bench, fields.get('side')?.value, ['inside', 'outside'])

@@ -1,6 +1,7 @@
 import { isOnGrid, nearest } from '../length/grid.ts'
 import { type Length, minus, part, plus, shorter, zero } from '../length/length.ts'
 import type { Part, PartCell, Workbench } from './parts.ts'
+import { raiseCell } from './raise.ts'
 import { checkKeys, lengthCell, report, say } from './reading.ts'
 import { stockKeys } from './stock.ts'
 import { point, rectangle } from './strip.ts'
@@ -27,7 +28,7 @@ export function spanCell(bench: Workbench, { key: name, keyPlace, value }: Field
   const given = fields.has('width')
     ? lengthCell(bench, `${name}.width`, get('width'), '0', 'nearest')
     : undefined
-  const raise = lengthCell(bench, `${name}.raise`, get('raise'), '0', 'exact')
+  const raise = raiseCell(bench, name, get('raise'))
   const stock = bench.stockOf(fields, 'card')
   const at = heightAt(bench, name, get('at'))
 

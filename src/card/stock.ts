@@ -1,41 +1,44 @@
 import Fraction from 'fraction.js'
-import { type Length, mm } from '../length/length.ts'
-import { attempt, lengthCell, type Reading, report, textOf, unlessBroken } from './reading.ts'
+import { inches, type Length, shorter, zero } from '../length/length.ts'
+import { caliperOf, printedCaliper, usualBulk } from './caliper.ts'
+import { attempt, lengthCell, type Reading, report, say, textOf, unlessBroken } from './reading.ts'
 import type { Stock } from './structure.ts'
 import { gramsPerSquareMetre } from './weight.ts'
 import type { Entry, Field, Fields } from './yaml.ts'
 
 /** The keys that say what something is made of. */
-export const stockKeys = ['stock', 'weight', 'caliper', 'direction'] as const
+export const stockKeys = ['stock', 'weight', 'bulk', 'caliper', 'direction'] as const
 
-/** Cubic centimetres to a gram of ordinary uncoated card. From memory; a lesson may give the caliper instead. */
-const usualBulk = new Fraction(5, 4)
-
-/** Caliper of a sheet from its weight: grams per square metre times bulk (ISO 534). */
-export const caliperOf = (gsm: Fraction, bulk = usualBulk): Length => mm(gsm.mul(bulk).div(1000))
-
-/** What a stock weighs when the lesson does not say, by a word of its name. From memory. */
-const usualWeights: readonly (readonly [RegExp, number])[] = [
-  [/acetate|film/i, 230],
-  [/vellum/i, 110],
-  [/board/i, 600],
-  [/card/i, 250],
-  [/./, 120],
+/**
+ * What a stock weighs in g/m², and its bulk in cm³/g, when the lesson does not say, by a word of its name. From memory;
+ * film is 0.25 mm of polyester, the thickest that windows are cut from.
+ */
+const usualStocks: readonly (readonly [word: RegExp, gsm: number, bulk: Fraction])[] = [
+  [/acetate|film/i, 350, new Fraction(5, 7)],
+  [/vellum/i, 110, usualBulk],
+  [/board/i, 600, usualBulk],
+  [/card/i, 250, usualBulk],
 ]
+
+function usualOf(name: string): { gsm: Fraction; bulk: Fraction } {
+  const [, gsm, bulk] = usualStocks.find(([word]) => word.test(name)) ?? [/./, 120, usualBulk]
+  return { gsm: new Fraction(gsm), bulk }
+}
 
 /** Reads what a part of the card is made of. A stock's caliper need be given once only, wherever it is used. */
 export function stockReader(reading: Reading, top: Fields): (fields: Fields, usualName: string) => Stock {
   const calipers = new Map<string, Length>()
+  const own = new Map<Fields, Length>()
   for (const fields of groupsIn(top)) {
     const name = nameOf(fields)
-    const caliper = caliperIn(reading, fields)
+    const caliper = caliperIn(reading, fields, name ?? '')
+    if (caliper) own.set(fields, caliper)
     if (name !== undefined && caliper) calipers.set(name, caliper)
   }
   return (fields, usualName) => {
     const name = nameOf(fields) ?? usualName
-    const caliper =
-      calipers.get(name) ??
-      caliperOf(new Fraction(usualWeights.find(([word]) => word.test(name))?.[1] ?? 120))
+    const { gsm, bulk } = usualOf(name)
+    const caliper = own.get(fields) ?? calipers.get(name) ?? caliperOf(gsm, bulk)
     return { name, caliper, ...directionIn(reading, fields) }
   }
 }
@@ -45,17 +48,55 @@ function nameOf(fields: Fields): string | undefined {
   return entry?.kind === 'text' ? entry.text.trim() : undefined
 }
 
-function caliperIn(reading: Reading, fields: Fields): Length | undefined {
+/** What a group says of its sheet: the caliper, or weight and bulk, of which the usual one stands in for the other. */
+function caliperIn(reading: Reading, fields: Fields, name: string): Length | undefined {
   const given = fields.get('caliper')
-  if (given)
-    return unlessBroken(
-      lengthCell(reading, `caliper at line ${given.keyPlace.line}`, given.value, '0', 'exact'),
-    )
+  if (given) return givenCaliper(reading, given)
+  const usual = usualOf(name)
+  const [weight, bulk] = [weightIn(reading, fields), bulkIn(reading, fields)]
+  return weight || bulk ? caliperOf(weight ?? usual.gsm, bulk ?? usual.bulk) : undefined
+}
+
+/** Thicker than this no sheet is scored or stuck on. Common practice, no source. */
+const thickest = inches(1, 2)
+
+function givenCaliper(reading: Reading, { keyPlace, value }: Field): Length | undefined {
+  const printed = value.kind === 'text' ? printedCaliper(value.text) : undefined
+  const caliper =
+    printed ?? unlessBroken(lengthCell(reading, `caliper at line ${keyPlace.line}`, value, '0', 'exact'))
+  if (!caliper || !(shorter(caliper, zero) || shorter(thickest, caliper))) return caliper
+  report(
+    reading,
+    'value',
+    value.place,
+    `No sheet is ${say(reading, caliper)} thick`,
+    'Give the thickness of one sheet, such as `caliper: 0.3 mm` or `caliper: 14 pt`',
+  )
+  return undefined
+}
+
+function weightIn(reading: Reading, fields: Fields): Fraction | undefined {
   const weight = fields.get('weight')
-  if (!weight) return undefined
-  const text = textOf(reading, weight.value, 'A weight is wanted', 'Write `300 gsm` or `110 lb cover`')
-  const gsm = text && attempt(reading, text, gramsPerSquareMetre)
-  return gsm && caliperOf(gsm)
+  const text =
+    weight && textOf(reading, weight.value, 'A weight is wanted', 'Write `300 gsm` or `110 lb cover`')
+  return text && attempt(reading, text, gramsPerSquareMetre)
+}
+
+/** Bulk in cm³/g. Between metal foil and blotting paper. Common practice, no source. */
+function bulkIn(reading: Reading, fields: Fields): Fraction | undefined {
+  const field = fields.get('bulk')
+  if (!field) return undefined
+  const text = field.value.kind === 'text' ? /^\s*(\d+(?:\.\d+)?)\s*$/.exec(field.value.text)?.[1] : undefined
+  const bulk = new Fraction(text ?? 0)
+  if (bulk.gte(0.3) && bulk.lte(5)) return bulk
+  report(
+    reading,
+    'value',
+    field.value.place,
+    'A bulk is a plain number of cubic centimetres to a gram, from 0.3 to 5',
+    'Write what the maker gives, such as `bulk: 1.3`',
+  )
+  return undefined
 }
 
 function directionIn(reading: Reading, fields: Fields): { direction: 'upright' } | object {
