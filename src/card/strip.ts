@@ -9,6 +9,8 @@ export interface Panel {
 }
 
 export interface StripInput {
+  /** `base`, unless it is another piece of the mechanism. */
+  readonly piece?: string
   readonly stock: Stock
   /** Panels from left to right, or from the lower edge upwards. */
   readonly panels: readonly Panel[]
@@ -20,7 +22,7 @@ export interface StripInput {
   readonly along: 'width' | 'height'
 }
 
-/** A base piece: one strip of panels with creases between them. */
+/** A piece of the mechanism: one strip of panels with creases between them. */
 export interface Strip {
   readonly pieces: readonly [Piece]
   readonly plates: readonly Plate[]
@@ -35,8 +37,14 @@ export const rectangle = ({ width, height }: Size, at: Point = point(zero, zero)
   return [at, point(right, at.y), point(right, top), point(at.x, top)]
 }
 
-/** Builds the base of a card from its panels. */
-export function strip({ stock, panels, folds, across, along }: StripInput): Strip {
+/** A piece of the mechanism without creases: one plate of the same name. */
+export const sheet = (name: string, stock: Stock, size: Size): { piece: Piece; plate: Plate } => ({
+  piece: { name, kind: 'base', stock, count: 1, size, cuts: [] },
+  plate: { name, piece: name, outline: rectangle(size), holes: [] },
+})
+
+/** Builds a piece from its panels. */
+export function strip({ piece = 'base', stock, panels, folds, across, along }: StripInput): Strip {
   const upright = along === 'width'
   const plates: Plate[] = []
   const hinges: Hinge[] = []
@@ -52,11 +60,11 @@ export function strip({ stock, panels, folds, across, along }: StripInput): Stri
     }
     const at = upright ? point(end, zero) : point(zero, end)
     const size = upright ? { width: length, height: across } : { width: across, height: length }
-    plates.push({ name, piece: 'base', outline: rectangle(size, at), holes: [] })
+    plates.push({ name, piece, outline: rectangle(size, at), holes: [] })
     end = plus(end, length)
   }
   const size = upright ? { width: end, height: across } : { width: across, height: end }
-  return { pieces: [{ name: 'base', kind: 'base', stock, count: 1, size, cuts: [] }], plates, hinges }
+  return { pieces: [{ name: piece, kind: 'base', stock, count: 1, size, cuts: [] }], plates, hinges }
 }
 
 /**
