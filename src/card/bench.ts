@@ -4,7 +4,7 @@ import { letteringCell } from './lettering.ts'
 import { looseCell } from './loose.ts'
 import { defineLettering, definePiece, defineScores, defineSize } from './measures.ts'
 import type { LetteringCell, PartCell, Workbench } from './parts.ts'
-import { fieldsOf, type Reading, report } from './reading.ts'
+import { fieldsOf, type Reading, report, say } from './reading.ts'
 import type { Cell } from './scope.ts'
 import { hingesOf } from './scores.ts'
 import { spanCell } from './spans.ts'
@@ -76,8 +76,15 @@ export function layBench(
     })
 
   for (const name of ['base', ...pieces]) {
-    definePiece(reading.scope, name, () => first(built().pieces, name))
-    defineScores(reading.scope, name, () => hingesOf(built(), name))
+    const piece = () => first(built().pieces, name)
+    definePiece(reading.scope, name, piece)
+    defineScores(
+      reading.scope,
+      name,
+      () => hingesOf(built(), name),
+      piece,
+      (x) => say(reading, x),
+    )
   }
   const layers = readParts('layers', layerCell, true)
   const spans = readParts('spans', spanCell, true)

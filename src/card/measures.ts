@@ -1,9 +1,11 @@
 import Fraction from 'fraction.js'
 import type { Value } from '../length/evaluate.ts'
-import type { Length, Size } from '../length/length.ts'
+import { listOf } from '../length/finding.ts'
+import { type Length, type Size, same } from '../length/length.ts'
 import type { Envelope, Lettering } from './card.ts'
 import type { Cell, Scope } from './scope.ts'
 import { type Score, scoresOf } from './scores.ts'
+import { slantsOf, slantText } from './slants.ts'
 import type { Hinge, Piece } from './structure.ts'
 
 const length = (value: Length): Value => ({ kind: 'length', value })
@@ -27,13 +29,38 @@ export function definePiece(scope: Scope, name: string, piece: Cell<Piece>): voi
   scope.define(`${name}.thickness`, () => length(piece().stock.caliper))
 }
 
-/** Defines `scores`, and those of one fold only: `valleys`, `mountains`. */
-export function defineScores(scope: Scope, name: string, hinges: Cell<readonly Hinge[]>): void {
+/**
+ * Defines `scores`, those of one fold only: `valleys`, `mountains`, and those of one way only: `uprights`, from the left
+ * edge, and `levels`, from the lower edge. Several lines at one mark are one score. And `slants`, a text that says where slanting
+ * score lines run.
+ *
+ * @param say a length as text in the unit of this print.
+ */
+export function defineScores(
+  scope: Scope,
+  name: string,
+  hinges: Cell<readonly Hinge[]>,
+  piece: Cell<Piece>,
+  say: (x: Length) => string,
+): void {
   const all: Cell<readonly Score[]> = () => scoresOf(hinges())
-  const at = (scores: readonly Score[]) => scores.map((score) => score.at)
-  scope.define(`${name}.scores`, () => lengths(at(all())))
-  scope.define(`${name}.valleys`, () => lengths(at(all().filter((s) => s.fold === 'valley'))))
-  scope.define(`${name}.mountains`, () => lengths(at(all().filter((s) => s.fold === 'mountain'))))
+  const define = (part: string, wanted: (score: Score) => boolean): void =>
+    scope.define(`${name}.${part}`, () => {
+      const marks = all().filter(wanted)
+      const once = marks.filter(
+        ({ at, along }, i) => marks.findIndex((m) => m.along === along && same(m.at, at)) === i,
+      )
+      return lengths(once.map(({ at }) => at))
+    })
+  define('scores', () => true)
+  define('valleys', ({ fold }) => fold === 'valley')
+  define('mountains', ({ fold }) => fold === 'mountain')
+  define('uprights', ({ along }) => along === 'width')
+  define('levels', ({ along }) => along === 'height')
+  scope.define(`${name}.slants`, () => {
+    const slants = slantsOf(hinges()).map((slant) => slantText(slant, piece().size, say))
+    return text(slants.length > 0 ? listOf(slants) : 'none')
+  })
 }
 
 export function defineLettering(scope: Scope, name: string, cell: Cell<Lettering>): void {

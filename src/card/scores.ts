@@ -28,10 +28,16 @@ export function scoresOf(hinges: readonly Hinge[]): Score[] {
   return scores.sort((a, b) => a.at.compare(b.at))
 }
 
-/** The hinges of one piece. */
+/** The hinges of one piece. Of several pieces that are cut alike each line stands once. */
 export function hingesOf({ plates, hinges }: Pick<Structure, 'plates' | 'hinges'>, piece: string): Hinge[] {
   const own = new Set(plates.filter((plate) => plate.piece === piece).map((plate) => plate.name))
-  return hinges.filter((hinge) => own.has(hinge.between[0]))
+  const lines = new Map<string, Hinge>()
+  for (const hinge of hinges.filter(({ between }) => own.has(between[0]))) {
+    const { from, to } = hinge.line
+    const line = [from.x, from.y, to.x, to.y].map((x) => x.toFraction()).join()
+    if (!lines.has(line)) lines.set(line, hinge)
+  }
+  return [...lines.values()]
 }
 
 /** The score lines of one piece, in the order of their marks. */

@@ -1,17 +1,20 @@
 import type { Card, Lettering } from '../card/card.ts'
 import { hingesOf, type Score, scoresOf } from '../card/scores.ts'
-import type { Hinge, Piece, Plate } from '../card/structure.ts'
+import { type Slant, slantsOf } from '../card/slants.ts'
+import type { Hinge, Piece, Plate, Point } from '../card/structure.ts'
 import type { Length } from '../length/length.ts'
 import { letteringOn, setLetters } from './letters.ts'
 import { outlineOf, platesOf } from './pieces.ts'
-import { type Flat, flatLine, flatLoop, toMm } from './plane.ts'
+import { type Flat, flatLine, flatLoop, isOnLoops, toMm } from './plane.ts'
 
-/** A place to be measured from an edge that is no score: the edge of a window, the end of a slit, a letter. */
+/** A place to be measured from an edge that is no straight score: the edge of a window, the end of a slit, a letter. */
 interface Inner {
   readonly along: 'width' | 'height'
   readonly at: Length
   /** How far it is from the edge that it is measured along, in mm. */
   readonly inside: number
+  /** It is where a slanting score begins or ends. */
+  readonly slant?: true
 }
 
 /** What a flat piece consists of. Flat coordinates are mm, y upwards. */
@@ -21,8 +24,11 @@ export interface FlatParts {
   readonly outline: readonly (readonly Flat[])[]
   readonly holes: readonly (readonly Flat[])[]
   readonly slits: readonly (readonly [Flat, Flat])[]
+  /** Whether corners or notches are cut away, so that the outline is no rectangle. */
+  readonly trimmed: boolean
   readonly creases: readonly Hinge[]
   readonly scores: readonly Score[]
+  readonly slants: readonly Slant[]
   readonly lettering: readonly Lettering[]
   readonly inner: readonly Inner[]
 }
@@ -32,28 +38,41 @@ export function flatParts(card: Card, piece: Piece): FlatParts {
   const windows = plates.flatMap((plate) => plate.holes)
   const holes = windows.map(flatLoop)
   const ofWindow = new Set(holes.flatMap((loop) => loop.map((p, i) => `${p}|${loop[(i + 1) % loop.length]}`)))
-  const slits = piece.cuts.filter((cut) => !ofWindow.has(flatLine(cut).join('|')))
+  const outline = outlineOf(card.structure, piece)
+  const cuts = piece.cuts.filter((cut) => !ofWindow.has(flatLine(cut).join('|')))
+  const slits = cuts.map(flatLine).filter((line) => !isOnLoops(line, outline))
   const creases = hingesOf(card.structure, piece.name)
+  const slants = slantsOf(creases)
   const lettering = letteringOn(card, piece.name)
-  const corners = [...windows.flat(), ...slits.flatMap((cut) => [cut.from, cut.to])]
+  const corners = [...windows.flat(), ...cuts.flatMap((cut) => [cut.from, cut.to])]
   const letters = lettering.flatMap((own) => {
     const set = setLetters(own, toMm(piece.size.height))
     return own.marks.map((at, i): Inner => ({ along: 'width', at, inside: set.letters[i]?.corner[1] ?? 0 }))
   })
   const inner: Inner[] = [
-    ...corners.map((c): Inner => ({ along: 'width', at: c.x, inside: toMm(c.y) })),
-    ...corners.map((c): Inner => ({ along: 'height', at: c.y, inside: toMm(c.x) })),
+    ...corners.flatMap(measured),
+    ...slants.flatMap(({ from, to }) => [from, to].flatMap(measured)).map(ofSlant),
     ...letters,
   ].filter(({ along, at }) => at.gt(0) && at.lt(piece.size[along]))
   return {
     piece,
     plates,
-    outline: outlineOf(card.structure, piece),
+    outline,
     holes,
-    slits: slits.map(flatLine),
+    slits,
+    trimmed: slits.length < cuts.length,
     creases,
     scores: scoresOf(creases),
+    slants,
     lettering,
     inner,
   }
 }
+
+/** A point measured from the left edge and from the lower edge. */
+const measured = ({ x, y }: Point): Inner[] => [
+  { along: 'width', at: x, inside: toMm(y) },
+  { along: 'height', at: y, inside: toMm(x) },
+]
+
+const ofSlant = (inner: Inner): Inner => ({ ...inner, slant: true })

@@ -19,7 +19,7 @@ export function stopsAlong(parts: FlatParts, along: 'width' | 'height', scale: n
     })
   }
   for (const { at, from, along: own } of parts.scores) if (own === along) add(at, toMm(from), true)
-  for (const { at, inside, along: own } of parts.inner)
-    if (own === along) add(at, inside, parts.scores.length === 0)
+  for (const { at, inside, along: own, slant } of parts.inner)
+    if (own === along) add(at, inside, slant ?? parts.creases.length === 0)
   return [...stops.values()].sort((a, b) => a.at - b.at)
 }

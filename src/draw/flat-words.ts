@@ -1,4 +1,5 @@
 import type { Score } from '../card/scores.ts'
+import { type Slant, slantText } from '../card/slants.ts'
 import type { Fold } from '../card/structure.ts'
 import { listOf } from '../length/finding.ts'
 import { formatLength, formatLengths, formatSize } from '../length/format.ts'
@@ -44,19 +45,14 @@ export function flatLegend(parts: FlatParts, unit: Unit): Entry[] {
         : `${turnOver[along]}, score the back at\u00a0${at}`
     return { sample: fold, text: `${fold}: ${how}` }
   })
-  const slanting = (['mountain', 'valley'] as const)
-    .filter(
-      (fold) =>
-        parts.creases.filter((c) => c.fold === fold).length >
-        parts.scores.filter((s) => s.fold === fold).length,
-    )
-    .map(
-      (fold): Entry => ({
-        sample: fold,
-        text: `${fold}: score ${fold === 'mountain' ? 'this side' : 'the back'} along the slanting line`,
-      }),
-    )
+  const slanting = (['mountain', 'valley'] as const).flatMap((fold): Entry[] => {
+    const count = parts.slants.filter((slant) => slant.fold === fold).length
+    const side = fold === 'mountain' ? 'this side' : 'the back'
+    const lines = count > 1 ? 'slanting lines' : 'slanting line'
+    return count > 0 ? [{ sample: fold, text: `${fold}: score ${side} along the ${lines}` }] : []
+  })
   const cuts = [
+    ...(parts.trimmed ? ['cut along the outline'] : []),
     ...(parts.holes.length > 0 ? ['cut the window out'] : []),
     ...(parts.slits.length > 0 ? ['cut the slit'] : []),
   ]
@@ -67,10 +63,12 @@ export function flatLegend(parts: FlatParts, unit: Unit): Entry[] {
 /** What a sighted reader takes from the drawing of a flat piece. */
 export function flatWords(parts: FlatParts, unit: Unit): string {
   const { piece, plates, scores, inner } = parts
+  const slanting = (line: Slant) =>
+    `${slantText(line, piece.size, (x) => formatLength(x, unit))}, ${line.fold}, scored on ${line.side === 'face' ? 'this side' : 'the back'}`
   const said = (s: Score) =>
     `${formatLength(s.at, unit)} ${from[s.along]}, ${s.fold}, scored on ${s.side === 'face' ? 'this side' : 'the back'}`
   const marks = (['width', 'height'] as const).flatMap((along) => {
-    const own = inner.filter((m) => m.along === along).map((m) => m.at)
+    const own = inner.filter((m) => m.along === along && !m.slant).map((m) => m.at)
     const once = own
       .filter((m, i) => own.findIndex((other) => other.equals(m)) === i)
       .sort((a, b) => a.compare(b))
@@ -78,13 +76,15 @@ export function flatWords(parts: FlatParts, unit: Unit): string {
   })
   const what = [
     ...(parts.holes.length > 0 ? ['window edges'] : []),
+    ...(parts.trimmed ? ['corners of the outline'] : []),
     ...(parts.slits.length > 0 ? ['slit ends'] : []),
     ...(parts.lettering.length > 0 ? ['left edges of the letters'] : []),
   ]
   return [
-    `${sentence(piece.name)}, ${piece.stock.name}, laid flat${scores.length > 0 ? ' with the inside face up' : ''}: ${formatSize(piece.size, unit)}, width first.`,
+    `${sentence(piece.name)}, ${piece.stock.name}, laid flat${parts.creases.length > 0 ? ' with the inside face up' : ''}: ${formatSize(piece.size, unit)}, width first.`,
     ...(plates.length > 1 ? [`Panels: ${listOf(plates.map((p) => p.name))}.`] : []),
     ...(scores.length > 0 ? [`Score lines: ${scores.map(said).join('; ')}.`] : []),
+    ...(parts.slants.length > 0 ? [`Slanting score lines: ${parts.slants.map(slanting).join('; ')}.`] : []),
     ...(parts.lettering.length > 0
       ? [`Letters ${parts.lettering.map((l) => l.letters.join('')).join(' ')}.`]
       : []),

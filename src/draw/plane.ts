@@ -43,6 +43,12 @@ export function openEdges(loops: readonly (readonly Flat[])[]): Edge[][] {
   })
 }
 
+/** Whether a line lies all along one edge of these loops. */
+export const isOnLoops = (line: readonly [Flat, Flat], loops: readonly (readonly Flat[])[]): boolean =>
+  loops.some((loop) =>
+    loop.some((from, i) => without(line, [from, loop[(i + 1) % loop.length] ?? from]).length === 0),
+  )
+
 type Edge = readonly [Flat, Flat]
 
 /** What is left of an edge when another runs along part of it. */

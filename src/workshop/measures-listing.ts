@@ -1,5 +1,6 @@
 import type { Envelope } from '../card/card.ts'
 import { type Score, scoresOfPiece } from '../card/scores.ts'
+import { markText, type Slant, slantsOfPiece } from '../card/slants.ts'
 import type { Piece, Segment } from '../card/structure.ts'
 import { formatBare, formatGrid, formatLength, formatLengths, formatSize } from '../length/format.ts'
 import { same, type Unit, zero } from '../length/length.ts'
@@ -44,6 +45,14 @@ function cardSections(proven: ProvenCard, { unit }: FilledLesson): Section[] {
       rows: structure.pieces.flatMap((piece) =>
         scoresOfPiece(structure, piece.name).map((score) => scoreRow(piece, score, unit)),
       ),
+    },
+    {
+      heading: 'Slanting scores',
+      columns: [words('piece'), words('from'), words('to'), words('fold'), words('score on')],
+      rows: structure.pieces.flatMap((piece) =>
+        slantsOfPiece(structure, piece.name).map((slant) => slantRow(piece, slant, unit)),
+      ),
+      note: 'Marks on an upright edge are measured from the lower edge, marks on a level edge from the left edge.',
     },
     {
       heading: 'Cuts inside a piece',
@@ -104,6 +113,13 @@ function scoreRow(
     sideWords[kind === 'base' ? 'base' : 'other'][side],
   ]
 }
+
+const slantRow = ({ name, kind, size }: Piece, { from, to, fold, side }: Slant, unit: Unit): string[] => [
+  name,
+  ...[from, to].map((end) => markText(end, size, (x) => formatLength(x, unit))),
+  fold,
+  sideWords[kind === 'base' ? 'base' : 'other'][side],
+]
 
 const cutRow = ({ name }: Piece, { from, to }: Segment, unit: Unit): string[] => [
   name,

@@ -1,5 +1,6 @@
 import type { Card } from '../card/card.ts'
 import { type Score, scoresOfPiece } from '../card/scores.ts'
+import { slantsOfPiece } from '../card/slants.ts'
 import type { Piece, Segment } from '../card/structure.ts'
 import { formatGrid, formatLength } from '../length/format.ts'
 import type { Length, Unit } from '../length/length.ts'
@@ -22,8 +23,12 @@ export interface PieceJson extends SizeJson {
   readonly stock: string
   readonly count: number
   readonly scores: readonly ScoreJson[]
-  readonly cuts: readonly Record<'x1' | 'y1' | 'x2' | 'y2', LengthJson>[]
+  /** Score lines that are neither upright nor level, by their ends; missing when there are none. */
+  readonly slants?: readonly (LineJson & Pick<ScoreJson, 'fold' | 'side'>)[]
+  readonly cuts: readonly LineJson[]
 }
+
+type LineJson = Readonly<Record<'x1' | 'y1' | 'x2' | 'y2', LengthJson>>
 
 export interface EnvelopeJson {
   readonly make: 'diagonal' | 'side seam'
@@ -110,16 +115,25 @@ function pieceJson(piece: Piece, { structure }: Card, L: (x: Length) => LengthJs
     fold,
     side,
   })
-  const cut = ({ from, to }: Segment) => ({ x1: L(from.x), y1: L(from.y), x2: L(to.x), y2: L(to.y) })
+  const line = ({ from, to }: Segment): LineJson => ({
+    x1: L(from.x),
+    y1: L(from.y),
+    x2: L(to.x),
+    y2: L(to.y),
+  })
   const { name, stock, count, size, cuts } = piece
+  const slants = slantsOfPiece(structure, name)
   return {
     name,
     stock: stock.name,
     count,
     width: L(size.width),
     height: L(size.height),
-    scores: scoresOfPiece(structure, piece.name).map(score),
-    cuts: cuts.map(cut),
+    scores: scoresOfPiece(structure, name).map(score),
+    ...(slants.length > 0 && {
+      slants: slants.map((slant) => ({ ...line(slant), fold: slant.fold, side: slant.side })),
+    }),
+    cuts: cuts.map(line),
   }
 }
 

@@ -19,6 +19,8 @@ export const finding = z.strictObject({
   suggestion: z.string().min(1).optional(),
 })
 
+const line = { x1: length, y1: length, x2: length, y2: length }
+
 const piece = z.strictObject({
   name: z.string(),
   stock: z.string(),
@@ -35,7 +37,17 @@ const piece = z.strictObject({
       side: z.enum(['face', 'back']),
     }),
   ),
-  cuts: z.array(z.strictObject({ x1: length, y1: length, x2: length, y2: length })),
+  slants: z
+    .array(
+      z.strictObject({
+        ...line,
+        fold: z.enum(['valley', 'mountain']),
+        side: z.enum(['face', 'back']),
+      }),
+    )
+    .min(1)
+    .optional(),
+  cuts: z.array(z.strictObject(line)),
 })
 
 const card = z.strictObject({
