@@ -41,8 +41,14 @@ export interface Envelope {
   /** Where the first score meets the edge, from the corner. */
   readonly score: Length
   readonly inside: Size
+  /** From fold to fold when it is shut and flat, to 1/100 mm below. */
+  readonly outside: Size
   /** The folds of a side seam envelope, from the sheet's left and lower edge; empty for a diagonal one. */
   readonly scores: readonly { readonly at: Length; readonly along: 'width' | 'height' }[]
+  /** The sheet with its cuts and folds, its seams stuck: one piece `envelope`, whose front stays put. */
+  readonly structure: Structure
+  /** Its panels in the order in which they fold over the front. */
+  readonly folding: readonly string[]
 }
 
 /** A card block without unknowns. */

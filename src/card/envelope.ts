@@ -1,10 +1,18 @@
 import { mustCover } from '../length/grid.ts'
-import { type Length, plus, type Size } from '../length/length.ts'
+import { type Length, larger, plus, type Size, times } from '../length/length.ts'
 import type { Envelope } from './card.ts'
-import { diagonal, flapsStayInside } from './envelopes/diagonal.ts'
+import {
+  clearanceMisfit,
+  depthMisfit,
+  lapMisfit,
+  longCard,
+  type Misfit,
+  wideFlapMisfit,
+} from './envelopes/checks.ts'
+import { bottomFlap, diagonal, diagonalEnvelope } from './envelopes/diagonal.ts'
 import { sideSeam } from './envelopes/side-seam.ts'
 import type { Workbench } from './parts.ts'
-import { checkKeys, lengthCell, report, wordOf } from './reading.ts'
+import { checkKeys, lengthCell, report, say, wordOf } from './reading.ts'
 import type { Cell } from './scope.ts'
 import { stockKeys } from './stock.ts'
 import type { Entry, Field } from './yaml.ts'
@@ -30,31 +38,41 @@ export function envelopeCell(
   const seam = lengthCell(bench, 'envelope.seam', get('seam'), '3/8 in', 'up')
   const flap = lengthCell(bench, 'envelope.flap', get('flap'), '3/4 in', 'up')
   const stock = bench.stockOf(fields, 'envelope paper')
+  const [text, grid] = [(x: Length) => say(bench, x), bench.grid]
+  /** Tells what is wrong; whether it can be made all the same. */
+  const told = (misfits: readonly Misfit[]): boolean => {
+    for (const { rule, key, message, suggestion, severity } of misfits)
+      report(bench, rule, (get(key) ?? value).place, message, suggestion, severity)
+    return misfits.every(({ severity }) => severity === 'warning')
+  }
+
+  const withSideSeam = (inside: Size): Envelope | undefined => {
+    const onRuler = { width: mustCover(inside.width, grid), height: mustCover(inside.height, grid) }
+    const misfits = [...lapMisfit('flap', flap(), grid, text), ...wideFlapMisfit(onRuler, flap(), grid, text)]
+    return told(misfits) ? sideSeam(onRuler, flap(), grid, stock) : undefined
+  }
 
   return bench.scope.cell('envelope', () => {
-    const least = around(closed(), clearance())
-    const inside = around(least, thickness())
-    const tooLong = wanted === 'diagonal' && !flapsStayInside(inside, seam())
-    if (tooLong)
-      report(
-        bench,
-        'long-card',
-        (get('make') ?? value).place,
-        'This card is too long and thin for a diagonal envelope: its bottom flap would pass the opposite edge; a side seam is used',
-        'Write `make: side seam`',
-        'warning',
-      )
-    if (wanted === 'diagonal' && !tooLong)
-      return { make: 'diagonal', stock, scores: [], ...diagonal(inside, least, seam(), bench.grid) }
-    const onRuler = {
-      width: mustCover(inside.width, bench.grid),
-      height: mustCover(inside.height, bench.grid),
-    }
-    return { make: 'side seam', stock, inside: onRuler, ...sideSeam(onRuler, flap()) }
+    const [card, thick] = [closed(), thickness()]
+    if (!told([...depthMisfit(card, thick, text), ...clearanceMisfit(clearance())])) return undefined
+    const withRoom = around(card, clearance())
+    const inside = around(withRoom, thick)
+    if (wanted === 'side seam') return withSideSeam(inside)
+    if (!told(lapMisfit('seam', times(seam(), 2), grid, text))) return undefined
+    const need = { inside, least: largerSize(withRoom, around(card, thick)), grid }
+    const sheet = diagonal(need, seam())
+    if (!bottomFlap(sheet, grid).passes) return diagonalEnvelope(sheet, stock)
+    told([longCard(need, sheet, text)])
+    return withSideSeam(inside)
   })
 }
 
 const around = ({ width, height }: Size, room: Length): Size => ({
   width: plus(width, room),
   height: plus(height, room),
+})
+
+const largerSize = (a: Size, b: Size): Size => ({
+  width: larger(a.width, b.width),
+  height: larger(a.height, b.height),
 })

@@ -1,5 +1,9 @@
-import { fitInside } from '../../length/grid.ts'
-import { type Length, minus, part, plus, type Size, shorter, times, zero } from '../../length/length.ts'
+import { type Length, minus, mm, part, plus, type Size, shorter, times, zero } from '../../length/length.ts'
+import type { Envelope } from '../card.ts'
+import { point } from '../strip.ts'
+import type { Stock, Structure } from '../structure.ts'
+import { pouch } from './pouch.ts'
+import { markBeyond, markWithin, spans } from './slant.ts'
 
 /** A square sheet folded round the card at 45°. */
 export interface Diagonal {
@@ -9,57 +13,99 @@ export interface Diagonal {
    * The two scores that meet there run at 45° to the edge.
    */
   readonly score: Length
+  readonly seam: Length
   /** What lies between the folds, to the ruler mark below. */
   readonly inside: Size
+  /** From fold to fold, to 1/100 mm below. */
+  readonly outside: Size
+}
+
+/** Far finer than paper is cut. */
+const fine = mm(part(mm(1), 100))
+
+/** What an envelope must hold. */
+export interface Need {
+  /** The shut card with its clearance and its thickness. */
+  readonly inside: Size
+  /** What both ways must have whatever the ruler does: the card with its clearance, and the card with its thickness. */
+  readonly least: Size
+  readonly grid: Length
 }
 
 /**
  * The square for an inside of w × h whose corners stand `seam` in from the edges: side S = (w + h)/√2 + 2·d, up to the
  * ruler grid, and first score p = h/√2 + d for the shorter edge h, at the next mark. No root is taken: S is the first
- * mark with 2·(S - 2·d)² >= (w + h)², and p the first with 2·(p - d)² >= h².
- *
- * @param inside the shut card with its clearance and its thickness.
- * @param least the same without the thickness: what both ways must have whatever the ruler does. Where the next mark
- * would leave less, the sheet is a mark larger.
+ * mark with 2·(S - 2·d)² >= (w + h)², and p the first with 2·(p - d)² >= h². Where the next mark would leave less than
+ * the least, the sheet is a mark larger.
  */
-export function diagonal(inside: Size, least: Size, seam: Length, grid: Length): Diagonal {
+export function diagonal({ inside, least, grid }: Need, seam: Length): Diagonal {
   const [[long, short], [leastLong]] = [inOrder(inside), inOrder(least)]
   const score = markBeyond(seam, short, grid)
   let side = markBeyond(times(seam, 2), plus(long, short), grid)
   while (!spans(minus(side, score, seam), leastLong)) side = plus(side, grid)
-  const width = diagonalOf(minus(side, score, seam), grid)
-  const height = diagonalOf(minus(score, seam), grid)
-  const wide = shorter(inside.height, inside.width)
+  const between = (ruler: Length): Size => {
+    const width = markWithin(minus(side, score, seam), ruler)
+    const height = markWithin(minus(score, seam), ruler)
+    return shorter(inside.width, inside.height) ? { width: height, height: width } : { width, height }
+  }
+  return { sheet: { width: side, height: side }, score, seam, inside: between(grid), outside: between(fine) }
+}
+
+/**
+ * How far a flap on a long edge of the inside reaches over it, to the next mark: w/2 + d·√2, of which the sheet's side S,
+ * the score p and the seam d make (S - p + d)/√2. The inside is (p - d)·√2 high, so the flap passes the opposite edge if
+ * S > 3·(p - d).
+ */
+export const bottomFlap = ({ sheet, score, seam }: Diagonal, grid: Length) => ({
+  reach: plus(markWithin(part(plus(minus(sheet.width, score), seam), 2), grid), grid),
+  passes: shorter(times(minus(score, seam), 3), sheet.width),
+})
+
+/** The widest seam below `seam` with which the bottom flap stays inside; undefined when there is none. */
+export function widestSeam(need: Need, seam: Length, narrowest: Length): Length | undefined {
+  for (let x = minus(seam, need.grid); !shorter(x, narrowest); x = minus(x, need.grid))
+    if (!bottomFlap(diagonal(need, x), need.grid).passes) return x
+  return undefined
+}
+
+/** The envelope made from this sheet. */
+export const diagonalEnvelope = (diagonal: Diagonal, stock: Stock): Envelope => {
+  const { sheet, score, inside, outside } = diagonal
   return {
-    sheet: { width: side, height: side },
+    make: 'diagonal',
+    stock,
+    sheet,
     score,
-    inside: wide ? { width, height } : { width: height, height: width },
+    inside,
+    outside,
+    scores: [],
+    structure: diagonalSheet(diagonal, stock),
+    folding: ['left flap', 'right flap', 'bottom flap', 'top flap'],
   }
 }
 
-/** Whether the bottom flap, which reaches w/2 + d·√2, stays short of the opposite edge. */
-export function flapsStayInside(inside: Size, seam: Length): boolean {
-  const [long, short] = inOrder(inside)
-  const room = minus(short, part(long, 2))
-  return !shorter(room, zero) && seam.mul(seam).mul(2).lte(room.mul(room))
-}
-
-/** Whether a square with sides `leg` has a diagonal of at least x. */
-const spans = (leg: Length, x: Length): boolean => !shorter(leg, zero) && leg.mul(leg).mul(2).gte(x.mul(x))
-
-/** The first ruler mark that is at least x/√2 beyond `start`. */
-function markBeyond(start: Length, x: Length, grid: Length): Length {
-  // 0.70710 < 1/√2, so this mark is at or just before the one we want.
-  let mark = fitInside(plus(start, times(part(x, 100000), 70710)), grid)
-  while (!spans(minus(mark, start), x)) mark = plus(mark, grid)
-  return mark
-}
-
-/** The last ruler mark within leg·√2. */
-function diagonalOf(leg: Length, grid: Length): Length {
-  let mark = fitInside(times(part(leg, 100000), 141422), grid)
-  while (!spans(leg, mark)) mark = minus(mark, grid)
-  return mark
+/**
+ * The front stands on its corner, and at each corner of it the small triangle up to the sheet's edge is cut away. All
+ * points are on the ruler, and a fold at 45° takes them to points on the ruler again, so the folded envelope is exact.
+ *
+ *      top flap ╱╲ right flap
+ *     left flap ╲╱ bottom flap
+ */
+function diagonalSheet({ sheet, score: p, seam: d }: Diagonal, stock: Stock): Structure {
+  const s = sheet.width
+  const [before, after] = [minus(p, d), plus(p, d)]
+  const [beforeFar, afterFar] = [minus(s, after), minus(s, before)]
+  return pouch({
+    stock,
+    sheet,
+    corners: [point(p, d), point(minus(s, d), minus(s, p)), point(minus(s, p), minus(s, d)), point(d, p)],
+    flaps: [
+      { name: 'bottom flap', beyond: [point(after, zero), point(s, zero), point(s, beforeFar)] },
+      { name: 'right flap', beyond: [point(s, afterFar), point(s, s), point(afterFar, s)] },
+      { name: 'top flap', beyond: [point(beforeFar, s), point(zero, s), point(zero, after)] },
+      { name: 'left flap', beyond: [point(zero, before), point(zero, zero), point(before, zero)] },
+    ],
+  })
 }
 
 const inOrder = ({ width, height }: Size): [Length, Length] =>
