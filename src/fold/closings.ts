@@ -1,10 +1,12 @@
+import type { Affine } from './affine.ts'
+import type { Link } from './assembly.ts'
 import type { Rings } from './rings.ts'
-import type { Link, Section } from './section.ts'
+import type { Section } from './section.ts'
 
-/** One way to lay all bodies flat: body i's point u lies at `offset[i] + direction[i] * u`. Exact. */
+/** One way to lay all bodies flat. Exact in a section. */
 export interface Closing {
-  readonly direction: readonly number[]
-  readonly offset: readonly number[]
+  /** From the flat coordinates of each body to those of the shut card; turned over for a body that lies so. */
+  readonly place: readonly Affine[]
   /** Which links are folded; the others stay flat. */
   readonly folded: readonly boolean[]
   readonly extent: number
@@ -15,8 +17,8 @@ const mostOfOneExtent = 256
 
 /**
  * All ways to shut the card, smallest extent first, and of one extent those with more creases folded first. A crease in
- * no ring is always folded; each group of rings has at least one folded crease, for else it just lies open. What is
- * left of a tie leaves creases flat that come first in the structure.
+ * no ring is always folded; each group of rings has at least one folded crease, for else it just lies open; unless the
+ * structure says otherwise of them. What is left of a tie leaves creases flat that come first in the structure.
  */
 export function* closingsOf(section: Section, rings: Rings): Generator<Closing> {
   const { widths, checks } = preparation(section)
@@ -40,7 +42,7 @@ export function* closingsOf(section: Section, rings: Rings): Generator<Closing> 
       }
     }
     visit(1, ...edges(widths[0], direction[0] ?? 1, 0))
-    yield* found.sort((x, y) => count(y.folded) - count(x.folded) || compareFolded(x.folded, y.folded))
+    yield* found.sort(byFolds)
     limit = next
   }
 }
@@ -57,13 +59,31 @@ function shut(
   extent: number,
 ): Closing[] {
   const folded = links.map((link) => isFolded(link, direction))
-  const bent = new Set(groupOf.filter((_, i) => folded[i]))
-  if (groupOf.some((group) => !bent.has(group))) return []
-  return [{ direction: [...direction], offset: [...offset], folded, extent }]
+  if (!isShut(links, groupOf, folded)) return []
+  const place = direction.map((sign, i): Affine => ({ a: sign, b: 0, c: 0, d: 1, e: offset[i] ?? 0, f: 0 }))
+  return [{ place, folded, extent }]
+}
+
+/** Whether every group of rings has a folded crease, or creases that are flat because the structure says so. */
+export function isShut(
+  links: readonly Link[],
+  groupOf: readonly number[],
+  folded: readonly boolean[],
+): boolean {
+  const settled = new Set(groupOf.filter((_, i) => folded[i] || links[i]?.shut === 0))
+  return groupOf.every((group) => settled.has(group))
 }
 
 const isFolded = ({ a, b, over }: Link, direction: readonly number[]): boolean =>
   (direction[a] === direction[b]) === over
+
+/** Whether a link may be folded, or flat, as it is: `ringed` if it is part of a ring. */
+export const mayBe = ({ shut }: Link, folded: boolean, ringed: boolean): boolean =>
+  shut === undefined ? ringed || folded : folded === shut > 90
+
+/** More folded creases first; of as many, those that leave creases flat that come first in the structure. */
+export const byFolds = (x: Closing, y: Closing): number =>
+  count(y.folded) - count(x.folded) || compareFolded(x.folded, y.folded)
 
 const count = (all: readonly boolean[]): number => all.filter(Boolean).length
 
@@ -84,13 +104,12 @@ function preparation({ bodies, plates, links }: Section) {
     return [Math.min(...us), Math.max(...us)]
   })
   const checks = Array.from({ length: bodies }, (_, body) =>
-    links.flatMap(({ a, b, ua, ub }) =>
-      a === body && b < body
-        ? [{ mine: ua, other: b, theirs: ub }]
-        : b === body && a < body
-          ? [{ mine: ub, other: a, theirs: ua }]
-          : [],
-    ),
+    links.flatMap((link, i) => {
+      const { a, b, lineA, lineB } = link
+      const [ua, ub] = [lineA[0][0], lineB[0][0]]
+      if (a === body && b < body) return [{ link, i, mine: ua, other: b, theirs: ub }]
+      return b === body && a < body ? [{ link, i, mine: ub, other: a, theirs: ua }] : []
+    }),
   )
   return { widths, checks }
 }
@@ -101,21 +120,19 @@ type Checks = ReturnType<typeof preparation>['checks']
  * Bodies laid down one after the other. `isViable(body)` tells whether the bodies from `body` on can be laid so that all
  * rings close; that depends only on where the bodies lie that they hang on, so it is remembered by those.
  */
-function placing(section: Section, { reached, groupOf }: Rings, checks: Checks) {
-  const { bodies, links, plates, model } = section
+function placing({ bodies, plates, model }: Section, { groupOf }: Rings, checks: Checks) {
   const shown = plates.find(({ index }) => index === model.shown) ?? plates[0]
   const direction = Array.from({ length: bodies }, () => 0)
   const offset = Array.from({ length: bodies }, () => 0)
   direction[0] = shown?.over ? -1 : 1
   const place = (body: number, sign: number): boolean => {
     direction[body] = sign
-    const [first, ...more] = checks[body] ?? []
+    const all = checks[body] ?? []
+    const [first, ...more] = all
     const end = ({ other, theirs }: { other: number; theirs: number }) =>
       (offset[other] ?? 0) + (direction[other] ?? 1) * theirs
     if (first) offset[body] = end(first) - sign * first.mine
-    const link = reached[body]?.link ?? -1
-    const hinge = links[link]
-    if (hinge && groupOf[link] === -1 && !isFolded(hinge, direction)) return false
+    if (!all.every(({ link, i }) => mayBe(link, isFolded(link, direction), groupOf[i] !== -1))) return false
     return more.every((check) => end(check) === (offset[body] ?? 0) + sign * check.mine)
   }
   const needed = Array.from({ length: bodies + 1 }, (_, body) => [

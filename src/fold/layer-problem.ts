@@ -1,4 +1,4 @@
-import type { Link } from './section.ts'
+import type { Link } from './assembly.ts'
 
 /**
  * Something that must hold between the orders of some pairs. A literal is a pair's number times two, plus one when it

@@ -1,3 +1,4 @@
+import { determinant, identity } from './affine.ts'
 import { type Clash, type LayerProblem, type ProblemBuilder, problemBuilder } from './layer-problem.ts'
 import type { LaidCrease, Layout } from './layout.ts'
 import type { Cell, Slice } from './slices.ts'
@@ -29,13 +30,13 @@ function addFolds({ creases, faceUp }: Layout, { add, inFront }: ProblemBuilder)
 }
 
 function addBonds(layout: Layout, builder: ProblemBuilder): void {
-  const { section, closing, faceUp, groups } = layout
-  const { plates, model } = section
+  const { assembly, closing, faceUp, groups } = layout
+  const { plates, model } = assembly
   const { add, alike, inFront } = builder
   for (const [i, a] of plates.entries())
     for (const [j, b] of plates.entries())
       if (i < j && a.body === b.body) {
-        const iFirst = a.level > b.level === (closing.direction[a.body] ?? 1) > 0
+        const iFirst = a.level > b.level === determinant(closing.place[a.body] ?? identity) > 0
         add('odd', [iFirst ? inFront(i, j) : inFront(j, i)], { plates: [i, j] })
       }
   const numbers = new Map(plates.map(({ index }, i) => [index, i]))
@@ -57,9 +58,9 @@ interface Side {
 
 /** What happens along one slice at each place where there are creases. */
 function addCreases({ creases }: Layout, { v, cells }: Slice, { add, alike, inFront }: ProblemBuilder): void {
-  const here = creases.filter(({ link }) => link.from < v && v < link.to)
-  for (const u of new Set(here.map((crease) => crease.u))) {
-    const at = here.filter((crease) => crease.u === u)
+  const here = creases.filter(({ from, to }) => from < v && v < to)
+  for (const u of apart(here.map((crease) => crease.at(v)))) {
+    const at = here.filter((crease) => near(crease.at(v), u))
     const left = shapesOf(cells.find((cell) => near(cell.to, u)))
     const right = shapesOf(cells.find((cell) => near(cell.from, u)))
     const through = left.filter((shape) => right.includes(shape))
@@ -93,6 +94,10 @@ function addCreases({ creases }: Layout, { v, cells }: Slice, { add, alike, inFr
 }
 
 const shapesOf = (cell: Cell | undefined): readonly number[] => cell?.shapes ?? []
+
+/** The values, without those that are as good as one before. */
+const apart = (values: readonly number[]): number[] =>
+  values.filter((x, i) => values.findIndex((y) => near(x, y)) === i)
 
 const near = (x: number, y: number): boolean => Math.abs(x - y) < 1e-6
 

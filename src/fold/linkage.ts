@@ -1,12 +1,16 @@
-import type { Linearised } from './least-squares.ts'
+import type { Placement, Vector } from './pose.ts'
 import type { Reached } from './rings.ts'
+import { along, atHome, sum } from './space.ts'
+
+/** A point of a body's flat coordinates, in mm. */
+export type Spot = readonly [x: number, y: number]
 
 /**
- * Bars in a plane with pins between them. Where link k bends by `folds[k]` (radians, 0 flat, π shut), bar b stands
- * turned against bar a by `base` plus `bend` times that.
+ * Rigid bodies in space with hinges between them. Where joint k bends by `folds[k]` (radians, 0 flat, π folded), body b
+ * stands turned against body a about the joint's line by `base` plus `bend` times that, right-handed.
  */
 export interface Linkage {
-  readonly bars: number
+  readonly bodies: number
   readonly joints: readonly Joint[]
   readonly reached: readonly (Reached | undefined)[]
   /** Joints that close a ring. */
@@ -19,117 +23,60 @@ export interface Linkage {
 export interface Joint {
   readonly a: number
   readonly b: number
-  readonly ua: number
-  readonly ub: number
+  readonly lineA: Hinge
+  readonly lineB: Hinge
   readonly base: number
   readonly bend: number
 }
 
-/** Point `ua` of bar a comes to lie on a point of bar b. */
+/** A line on a body: a point of it, and its direction, of length 1. */
+export interface Hinge {
+  readonly at: Spot
+  readonly way: Spot
+}
+
+/** An edge of body a that comes to lie on a line of body b; which line depends on how far the rest has come. */
 export interface Rest {
   readonly a: number
-  readonly ua: number
+  readonly edge: readonly [Spot, Spot]
   readonly b: number
+  readonly lineAt: (share: number) => Level
 }
 
-/** Where each bar is: its turn, and the place of its point u = 0. The first bar lies along x. */
-export interface Bars {
-  readonly turn: readonly number[]
-  readonly x: readonly number[]
-  readonly y: readonly number[]
+/** The line of all points (x, y) with `x * nx + y * ny = c`. */
+export interface Level {
+  readonly nx: number
+  readonly ny: number
+  readonly c: number
 }
 
-export function barsAt({ bars, joints, reached }: Linkage, folds: readonly number[], first = 0): Bars {
-  const [turn, x, y] = [[first], [0], [0]]
-  for (let bar = 1; bar < bars; bar++) {
-    const step = reached[bar]
+/** Where the bodies are at these folds. The first one stays at home. */
+export function framesAt({ bodies, joints, reached }: Linkage, folds: readonly number[]): Placement[] {
+  const frames = [atHome]
+  for (let body = 1; body < bodies; body++) {
+    const step = reached[body]
     const joint = joints[step?.link ?? -1]
-    if (!step || !joint) continue
-    const change = joint.base + joint.bend * (folds[step.link] ?? 0)
-    const forwards = joint.b === bar
-    const from = turn[step.from] ?? 0
-    const angle = forwards ? from + change : from - change
-    const [there, here] = forwards ? [joint.ua, joint.ub] : [joint.ub, joint.ua]
-    turn[bar] = angle
-    x[bar] = (x[step.from] ?? 0) + there * Math.cos(from) - here * Math.cos(angle)
-    y[bar] = (y[step.from] ?? 0) + there * Math.sin(from) - here * Math.sin(angle)
+    if (step && joint)
+      frames[body] = hung(joint, frames[step.from] ?? atHome, joint.b === body, folds[step.link] ?? 0)
   }
-  return { turn, x, y }
+  return frames
 }
 
-export const pointAt = ({ turn, x, y }: Bars, bar: number, u: number): readonly [number, number] => [
-  (x[bar] ?? 0) + u * Math.cos(turn[bar] ?? 0),
-  (y[bar] ?? 0) + u * Math.sin(turn[bar] ?? 0),
-]
-
-/** What is asked of the folds: rings that close, joints held at an angle, rests that touch. */
-export interface Demands {
-  readonly held: readonly { readonly joint: number; readonly fold: number }[]
-  /** For each rest the point u on bar b; empty when rests do not matter yet. */
-  readonly reach: readonly number[]
-}
-
-/** The loop equations and demands at `folds`, with derivatives by all folds. Gaps are in units of `scale`. */
-export function equationsAt(
-  linkage: Linkage,
-  folds: readonly number[],
-  { held, reach }: Demands,
-): Linearised {
-  const { joints, closing, rests, scale, reached } = linkage
-  const bars = barsAt(linkage, folds)
-  const residual: number[] = []
-  const jacobian: number[][] = []
-  const add = (value: number): number[] => {
-    const row = joints.map(() => 0)
-    residual.push(value)
-    jacobian.push(row)
-    return row
-  }
-  /** Adds to the rows how fast a point that rides on `bar` moves, and `turning` how fast the bar turns. */
-  const addMotion = (
-    bar: number,
-    [px, py]: readonly [number, number],
-    sign: number,
-    rows: number[][],
-  ): void => {
-    const [turning, right, up] = rows
-    for (let step = reached[bar], at = bar; step; at = step.from, step = reached[step.from]) {
-      const joint = joints[step.link]
-      if (!joint) return
-      const [jx, jy] = pointAt(bars, joint.a, joint.ua)
-      const speed = sign * joint.bend * (joint.b === at ? 1 : -1)
-      for (const [row, part] of [
-        [turning, 1],
-        [right, -(py - jy) / scale],
-        [up, (px - jx) / scale],
-      ] as const)
-        if (row) row[step.link] = (row[step.link] ?? 0) + speed * part
-    }
-  }
-  for (const k of closing) {
-    const joint = joints[k]
-    if (!joint) continue
-    const { a, b, ua, ub, base, bend } = joint
-    const [pa, pb] = [pointAt(bars, a, ua), pointAt(bars, b, ub)]
-    const turned = (bars.turn[b] ?? 0) - (bars.turn[a] ?? 0) - base - bend * (folds[k] ?? 0)
-    const rows = [
-      add(turned - 2 * Math.PI * Math.round(turned / (2 * Math.PI))),
-      add((pb[0] - pa[0]) / scale),
-      add((pb[1] - pa[1]) / scale),
-    ]
-    addMotion(b, pb, 1, rows)
-    addMotion(a, pa, -1, rows)
-    const [turning] = rows
-    if (turning) turning[k] = (turning[k] ?? 0) - bend
-  }
-  for (const [k, u] of reach.entries()) {
-    const rest = rests[k]
-    if (!rest) continue
-    const [pa, pb] = [pointAt(bars, rest.a, rest.ua), pointAt(bars, rest.b, u)]
-    const rows = [[], add((pa[0] - pb[0]) / scale), add((pa[1] - pb[1]) / scale)]
-    addMotion(rest.a, pa, 1, rows)
-    addMotion(rest.b, pb, -1, rows)
-  }
-  for (const { joint, fold } of held) add((folds[joint] ?? 0) - fold)[joint] = 1
-  return { residual, jacobian }
+/** The frame of the body that hangs by a joint on the one at `from`: body b if `forwards`, else body a. */
+export function hung(joint: Joint, from: Placement, forwards: boolean, fold: number): Placement {
+  const { lineA, lineB, base, bend } = joint
+  const [there, here] = forwards ? [lineA, lineB] : [lineB, lineA]
+  const angle = (base + bend * fold) * (forwards ? 1 : -1)
+  const [cos, sin] = [Math.cos(angle), Math.sin(angle)]
+  const way = along(from, ...there.way)
+  const left = along(from, -there.way[1], there.way[0])
+  const lifted = sum([left[0] * cos, left[1] * cos, left[2] * cos], from.normal, sin)
+  const normal = sum([from.normal[0] * cos, from.normal[1] * cos, from.normal[2] * cos], left, -sin)
+  // Its own axes, by how its line runs across them.
+  const [x, y] = here.way
+  const right = sum([way[0] * x, way[1] * x, way[2] * x], lifted, -y)
+  const up = sum([way[0] * y, way[1] * y, way[2] * y], lifted, x)
+  const start = sum(from.origin, along(from, ...there.at))
+  const origin: Vector = sum(sum(start, right, -here.at[0]), up, -here.at[1])
+  return { origin, right, up, normal }
 }

@@ -63,8 +63,8 @@ function barsOf({ links, plates, model }: Section, cycle: readonly number[]): Ba
   const ends = new Map<number, number[]>()
   for (const link of cycle.flatMap((i) => links[i] ?? []))
     for (const [body, u] of [
-      [link.a, link.ua],
-      [link.b, link.ub],
+      [link.a, link.lineA[0][0]],
+      [link.b, link.lineB[0][0]],
     ] as const)
       ends.set(body, [...(ends.get(body) ?? []), u])
   return [...ends].map(([body, [u0 = 0, u1 = 0]]) => ({
@@ -89,7 +89,7 @@ function smallestSum(lengths: readonly number[]): number {
 }
 
 /** The plates that the creases of a ring join. */
-function namesOf({ links, plates, model }: Section, cycle: readonly number[]): string {
+export function namesOf({ links, plates, model }: Section, cycle: readonly number[]): string {
   const parts = cycle.flatMap((i) => links[i] ?? []).flatMap(({ p, q }) => [p, q])
   return sayNames(
     [...new Set(parts)].sort((a, b) => a - b).map((i) => model.plates[plates[i]?.index ?? 0]?.name ?? ''),

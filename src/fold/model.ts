@@ -1,4 +1,4 @@
-import type { Bond, Point, Polygon, Segment, Structure } from '../card/structure.ts'
+import type { Bend, Bond, Hinge, Point, Polygon, Segment, Structure } from '../card/structure.ts'
 import { type Finding, suggestWord } from '../length/finding.ts'
 import { type Length, zero } from '../length/length.ts'
 import { type Affine, moveBy, type Whole } from './affine.ts'
@@ -16,6 +16,8 @@ export interface ModelHinge {
   readonly q: number
   readonly line: readonly [Whole, Whole]
   readonly valley: boolean
+  /** How far it is bent when the card is shut, in degrees, if that is known beforehand. */
+  readonly shut: number | undefined
 }
 
 export interface ModelBond {
@@ -49,7 +51,7 @@ export interface Model {
 
 /** Counts a structure. Hinges, bonds and stops that name plates it does not have are left out and reported. */
 export function modelOf(structure: Structure, findings: Finding[]): Model | undefined {
-  const { plates, hinges, bonds, stops, display, pieces } = structure
+  const { plates, hinges, bonds, stops, display, pieces, shut = [] } = structure
   const calipers = new Map(pieces.map(({ name, stock }) => [name, stock.caliper]))
   const perMm = unitsPerMm(coordinatesOf(structure))
   const thinPerMm = unitsPerMm([...calipers.values(), ...bonds.map((b) => b.height)])
@@ -81,6 +83,7 @@ export function modelOf(structure: Structure, findings: Finding[]): Model | unde
         q: find(hinge.between[1], 'A crease'),
         line: line(hinge.line),
         valley: hinge.fold === 'valley',
+        shut: shut.find((bend) => isAt(bend, hinge))?.degrees,
       }))
       .filter(({ p, q }) => p >= 0 && q >= 0),
     bonds: bonds
@@ -105,6 +108,10 @@ export function modelOf(structure: Structure, findings: Finding[]): Model | unde
   findings.push(tooFine)
   return undefined
 }
+
+/** Whether a bend is of this hinge. */
+export const isAt = ({ hinge: [a, b] }: Bend, { between }: Pick<Hinge, 'between'>): boolean =>
+  between.includes(a) && between.includes(b)
 
 function* coordinatesOf({ plates, hinges, bonds, stops }: Structure): Generator<Length> {
   const lines = [...hinges.map((h) => h.line), ...stops.flatMap((s) => [s.edge, s.line])]

@@ -1,15 +1,15 @@
 import type { Display } from '../card/structure.ts'
 import type { Finding } from '../length/finding.ts'
 import { listOf } from '../length/finding.ts'
-import { freedomOf } from './freedom.ts'
+import type { Assembly } from './assembly.ts'
+import { type Freedom, freedomOf } from './freedom.ts'
+import { drivesOf, linkageOf, movingJoints } from './joints.ts'
 import type { Linkage } from './linkage.ts'
+import { namesOf } from './misses.ts'
 import { type Drives, type Opening, openByLeading } from './opening.ts'
-import { drivesOf, linkageOf, movingJoints, restsOf } from './pins.ts'
 import { openByResting } from './resting.ts'
 import type { Rings } from './rings.ts'
 import { sayNames } from './say.ts'
-import type { Section } from './section.ts'
-import type { Shut } from './shut.ts'
 import { blend, solveFolds } from './solve.ts'
 
 /** How the card opens: the folds of its links at each share of the way, and how many angles are free. */
@@ -20,24 +20,34 @@ export interface Motion {
   readonly foldsAt: (share: number) => readonly number[] | undefined
 }
 
-/** Opens the shut card to its display angles, or until its stops touch. */
-export function motionOf(shut: Shut, rings: Rings, display: Display, findings: Finding[]): Motion {
-  const { section, closing } = shut.layout
-  const { rests, reaches } = restsOf(shut, findings)
-  const linkage = linkageOf(section, rings, rests)
-  const folds = closing.folded.map((folded) => (folded ? Math.PI : 0))
-  const drives = drivesOf(section, display, findings)
+/**
+ * Opens the shut card to its display angles, or until its stops touch.
+ *
+ * @param folds of the links in the shut card, in radians.
+ */
+export function motionOf(
+  assembly: Assembly,
+  rings: Rings,
+  folds: readonly number[],
+  display: Display,
+  findings: Finding[],
+): Motion {
+  const linkage = linkageOf(assembly, rings, folds)
+  const { rests } = linkage
+  const drives = drivesOf(assembly, display, findings)
   const moving = movingJoints(rings, rests, drives)
   const opening =
     rests.length > 0
-      ? openByResting(linkage, folds, moving, drives, reaches)
+      ? openByResting(linkage, folds, moving, drives)
       : rings.cycles.length > 0 && moving.length > 0
         ? openByLeading(linkage, folds, moving, drives)
         : openFreely(folds, drives)
-  if (!opening?.arrives) findings.push(doesNotStand(section, display, opening))
+  if (!opening?.arrives) findings.push(doesNotStand(assembly, display, opening))
+  const freedom = freedomOf(linkage, rings, folds, opening?.moments ?? [])
+  if (rests.length === 0) findings.push(...floppy(assembly, rings, drives, freedom))
   return {
     linkage,
-    freedom: freedomOf(linkage, rings, folds, opening?.moments ?? []),
+    freedom: freedom.all,
     foldsAt: (share) => opening && foldsAt(linkage, moving, opening, share),
   }
 }
@@ -73,7 +83,24 @@ function foldsAt(
   })
 }
 
-function doesNotStand({ model }: Section, display: Display, opening: Opening | undefined): Finding {
+/** Rings that move in more ways than they are led by: whoever opens the card does not know where they will go. */
+function floppy(assembly: Assembly, { groupOf }: Rings, drives: Drives, { inGroup }: Freedom): Finding[] {
+  return [...inGroup].flatMap(([group, free]) => {
+    const led = drives.filter(({ joint }) => groupOf[joint] === group).length
+    if (free < 2 || led === 0 || led >= free) return []
+    const ring = groupOf.flatMap((other, joint) => (other === group ? [joint] : []))
+    return [
+      {
+        rule: 'floppy',
+        severity: 'warning',
+        message: `The ring of ${namesOf(assembly, ring)} is floppy: it moves in ${free} ways at once, and only ${led} of them ${led === 1 ? 'is' : 'are'} led`,
+        suggestion: 'Stick one more of its panels down, or leave one of its creases out',
+      },
+    ]
+  })
+}
+
+function doesNotStand({ model }: Assembly, display: Display, opening: Opening | undefined): Finding {
   const [stop] = model.stops
   const end = opening?.moments.at(-1)
   const creases = display.angles.map(

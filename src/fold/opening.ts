@@ -1,4 +1,5 @@
-import type { Demands, Linkage } from './linkage.ts'
+import type { Demands } from './equations.ts'
+import type { Linkage } from './linkage.ts'
 import { blend, farthest, solveFolds } from './solve.ts'
 
 /** The folds at one moment between shut (share 0) and standing (share 1). */

@@ -1,45 +1,51 @@
 import type { Display } from '../card/structure.ts'
 import { applyLinear } from './affine.ts'
-import type { Bars } from './linkage.ts'
-import { mmOf } from './pins.ts'
+import type { Assembly } from './assembly.ts'
+import { mmOf } from './joints.ts'
 import type { Placement, Vector } from './pose.ts'
-import type { Section } from './section.ts'
+import { along, dot, spotAt, sum } from './space.ts'
 
 /** A turn in space: its rows. */
 type Turn = readonly [Vector, Vector, Vector]
 
-const dot = (a: Vector, b: Vector): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2]
 const turned = (rows: Turn, v: Vector): Vector => [dot(rows[0], v), dot(rows[1], v), dot(rows[2], v)]
-const sum = (a: Vector, b: Vector, k = 1): Vector => [a[0] + k * b[0], a[1] + k * b[1], a[2] + k * b[2]]
 
 /**
- * Where the plates are, in the frame of the section (u, v and out of the unturned plates), in mm.
+ * Where the plates are, when their bodies are at `frames`; in mm.
  *
  * @param heights how far each plate lies in front of the middle of its body.
  */
-export function placeInSection(section: Section, bars: Bars, heights: readonly number[]): Placement[] {
-  const mm = mmOf(section)
-  const length = 1 / Math.sqrt(section.norm)
-  return section.plates.map(({ body, map, over }, i): Placement => {
-    const [cos, sin] = [Math.cos(bars.turn[body] ?? 0), Math.sin(bars.turn[body] ?? 0)]
-    const along = (u: number, v: number): Vector => [u * cos, v, u * sin]
+export function placed(
+  assembly: Assembly,
+  frames: readonly Placement[],
+  heights: readonly number[],
+): Placement[] {
+  const mm = mmOf(assembly)
+  const length = 1 / Math.sqrt(assembly.norm)
+  return assembly.plates.flatMap(({ body, map, over }, i): Placement[] => {
+    const frame = frames[body]
+    if (!frame) return []
     const axis = (x: number, y: number): Vector => {
       const [u, v] = applyLinear(map, [x, y])
-      return along(u * length, v * length)
+      return along(frame, u * length, v * length)
     }
-    const out: Vector = [-sin, 0, cos]
-    const start: Vector = [bars.x[body] ?? 0, 0, bars.y[body] ?? 0]
-    return {
-      origin: sum(sum(start, along(map.e * mm, map.f * mm)), out, heights[i] ?? 0),
-      right: axis(1, 0),
-      up: axis(0, 1),
-      normal: over ? [sin, 0, -cos] : out,
-    }
+    const [x, y, z] = frame.normal
+    return [
+      {
+        origin: sum(spotAt(frame, map.e * mm, map.f * mm), frame.normal, heights[i] ?? 0),
+        right: axis(1, 0),
+        up: axis(0, 1),
+        normal: over ? [-x, -y, -z] : frame.normal,
+      },
+    ]
   })
 }
 
 /** Turns the card so that the shown plate lies on the table with its face up, or stands upright facing the viewer. */
-export function viewOf(shown: Placement, { rests, turn }: Display): (placement: Placement) => Placement {
+export function viewOf(
+  shown: Placement,
+  { rests, turn }: Pick<Display, 'rests' | 'turn'>,
+): (placement: Placement) => Placement {
   const angle = (turn * Math.PI) / 180
   const [cos, sin] = [Math.cos(angle), Math.sin(angle)]
   // Where the shown plate's x, y and face go: before and after the turn about the vertical.
@@ -59,10 +65,13 @@ export function viewOf(shown: Placement, { rests, turn }: Display): (placement: 
   })
 }
 
+/** Sees the card with the face of the shown plate towards the viewer, and its y up. */
+export const facing = (shown: Placement): ((placement: Placement) => Placement) =>
+  viewOf(shown, { rests: 'upright', turn: 0 })
+
 /** The smallest upright box round the plates. */
-export function boxRound(section: Section, placements: readonly Placement[]): readonly [Vector, Vector] {
-  const perMm = Number(section.model.perMm)
-  const points = section.plates.flatMap(({ index }, i) => cornersOf(section, index, placements[i], perMm))
+export function boxRound(assembly: Assembly, placements: readonly Placement[]): readonly [Vector, Vector] {
+  const points = assembly.plates.flatMap((_, i) => cornersOf(assembly, i, placements[i]))
   const ends = (pick: (...all: number[]) => number): Vector => [
     pick(...points.map(([x]) => x)),
     pick(...points.map(([, y]) => y)),
@@ -71,12 +80,12 @@ export function boxRound(section: Section, placements: readonly Placement[]): re
   return [ends(Math.min), ends(Math.max)]
 }
 
-const cornersOf = ({ model }: Section, index: number, at: Placement | undefined, perMm: number): Vector[] =>
-  at
-    ? (model.plates[index]?.rings[0] ?? []).map(([x, y]) =>
-        sum(sum(at.origin, at.right, x / perMm), at.up, y / perMm),
-      )
-    : []
+/** The corners of one plate of the assembly. */
+export function cornersOf({ model, plates }: Assembly, plate: number, at: Placement | undefined): Vector[] {
+  const [outline = []] = model.plates[plates[plate]?.index ?? -1]?.rings ?? []
+  const perMm = Number(model.perMm)
+  return at ? outline.map(([x, y]) => spotAt(at, x / perMm, y / perMm)) : []
+}
 
 export const moved = (placement: Placement, by: Vector): Placement => ({
   ...placement,

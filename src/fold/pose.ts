@@ -18,7 +18,7 @@ export interface Placement {
 /** Where all plates of a card are at one moment. */
 export type Pose = ReadonlyMap<string, Placement>
 
-/** A plate in the shut card: exact, and flat. */
+/** A plate in the shut card. Exact where all creases are parallel, else to a millionth of a millimetre. */
 export interface Laid {
   readonly plate: string
   /** Whether its face looks at the viewer. */
@@ -31,6 +31,8 @@ export interface Laid {
 
 /** The card shut. */
 export interface Closed {
+  /** A box is not: its plates stand, and its thickness is its depth, seen on the plate that stays put. */
+  readonly isFlat: boolean
   readonly size: Size
   readonly plates: readonly Laid[]
   /** Names of the plates from the one nearest to the viewer to the one on the table. */

@@ -1,20 +1,23 @@
 import type { Structure } from '../card/structure.ts'
 import type { Finding } from '../length/finding.ts'
+import { type Assembly, assemblyOf } from './assembly.ts'
 import { type Bodies, bodiesOf } from './bodies.ts'
+import { boxOf, isBox } from './box.ts'
+import { growthOf } from './growth.ts'
 import { type Model, modelOf } from './model.ts'
 import { motionOf } from './motion.ts'
-import type { Proof } from './pose.ts'
-import { ringsOf } from './rings.ts'
+import type { Closed, Proof } from './pose.ts'
+import { type Rings, ringsOf } from './rings.ts'
 import { sectionOf } from './section.ts'
-import { type Shut, shutOf } from './shut.ts'
+import { shutInSpace, shutSection } from './shut.ts'
 import { closedOf } from './shut-pose.ts'
 import { standingOf } from './standing.ts'
 
 /**
  * Folds a card: whether and how it shuts, in which order its layers lie, how thick it gets, how it stands and how it
- * gets there. Works on any plates whose creases are parallel, and knows nothing of fold styles. Plates that no crease or
- * bond joins to others take no part; of several things that do not hang together, all are proven, and the one with the
- * plate that stays put is shown.
+ * gets there. Works on any plates, creases and bonds, and knows nothing of fold styles. Plates that no crease or bond
+ * joins to others take no part; of several things that do not hang together, all are proven, and the one with the plate
+ * that stays put is shown.
  *
  * @returns a proof whose findings have no places yet: a structure does not know the file it came from.
  */
@@ -28,15 +31,44 @@ export function foldCard(structure: Structure): Proof {
   for (const root of otherRoots(model, bodies)) shut(model, bodies, root, findings)
   const main = shut(model, bodies, model.shown, findings)
   if (!main) return nothing
-  const motion = motionOf(main.shut, main.rings, structure.display, findings)
-  return { closed: closedOf(main.shut), ...standingOf(main.shut, motion, structure.display), findings }
+  const { assembly, rings, folds, closed } = main
+  const motion = motionOf(assembly, rings, folds, structure.display, findings)
+  return { closed: closed(), ...standingOf(assembly, motion, structure.display), findings }
 }
 
-function shut(model: Model, bodies: Bodies, root: number, findings: Finding[]) {
+interface Shutting {
+  readonly assembly: Assembly
+  readonly rings: Rings
+  /** Of the links, in radians. */
+  readonly folds: readonly number[]
+  readonly closed: () => Closed
+}
+
+/**
+ * Shuts what hangs together with plate `root`. Parallel creases are proven exactly, in section; others in the plane, by
+ * reflection; boxes in space.
+ */
+function shut(model: Model, bodies: Bodies, root: number, findings: Finding[]): Shutting | undefined {
+  const before = findings.length
   const section = sectionOf(model, bodies, root, findings)
-  const rings = section && ringsOf(section.bodies, section.links)
-  const found: Shut | undefined = section && rings && shutOf(section, rings, findings)
-  return found && rings && { shut: found, rings }
+  if (findings.length > before) return undefined
+  const assembly = section ?? spread(model, bodies, root, findings)
+  if (!assembly) return undefined
+  const rings = ringsOf(assembly.bodies, assembly.links)
+  if (isBox(assembly)) {
+    const box = boxOf(assembly, rings, findings)
+    return box && { assembly, rings, ...box }
+  }
+  const found = section ? shutSection(section, rings, findings) : shutInSpace(assembly, rings, findings)
+  const folds = found?.layout.closing.folded.map((folded) => (folded ? Math.PI : 0))
+  return found && folds && { assembly, rings, folds, closed: () => closedOf(found) }
+}
+
+/** The bodies as they are, each in its own flat coordinates. */
+function spread(model: Model, bodies: Bodies, root: number, findings: Finding[]): Assembly | undefined {
+  const bodyOf = (plate: number): number => bodies.of[plate] ?? 0
+  const order = [bodyOf(root), ...growthOf(model, bodies, root).map(({ here }) => bodyOf(here))]
+  return assemblyOf(model, bodies, order, new Map(), findings)
 }
 
 /** A plate of each thing that has creases and does not hang together with the plate that stays put. */

@@ -2,9 +2,6 @@ import type { Linkage } from './linkage.ts'
 import { type Course, type Drives, follow, type Moment, type Opening, opened } from './opening.ts'
 import { blend, farthest, solveFolds } from './solve.ts'
 
-/** A rest touches first at u = `from` (where its point lies when the card is shut), and in the end at `to`. */
-export type Reaches = readonly { readonly from: number; readonly to: number }[]
-
 const backwards = Array.from({ length: 23 }, (_, i) => 1 - (i + 1) / 24)
 const raised = Array.from({ length: 8 }, (_, i) => (i + 1) / 8)
 
@@ -19,11 +16,10 @@ export function openByResting(
   shut: readonly number[],
   moving: readonly number[],
   drives: Drives,
-  reaches: Reaches,
 ): Opening | undefined {
   const course: Course = (share) => ({
     held: drives,
-    reach: reaches.map(({ from, to }) => from + share * (to - from)),
+    reach: linkage.rests.map(() => share),
   })
   const spread: Course = () => ({ held: [], reach: [] })
   for (const by of [60, 90, 45, 120, 30, 150]) {

@@ -1,6 +1,6 @@
-import type { Link } from './section.ts'
+import type { Link } from './assembly.ts'
 
-/** How the bodies of a section hang together. */
+/** How the bodies of an assembly hang together. */
 export interface Rings {
   /** The link that each body was first reached by, and from which body; undefined for the first. */
   readonly reached: readonly (Reached | undefined)[]

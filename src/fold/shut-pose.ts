@@ -1,5 +1,6 @@
-import { type Length, minus, type Size, toMm } from '../length/length.ts'
-import { type Affine, apply, applyLinear, determinant, identity, type Whole } from './affine.ts'
+import { type Length, minus, type Size } from '../length/length.ts'
+import { type Affine, after, apply, applyLinear, determinant, identity, type Whole } from './affine.ts'
+import type { BodyPlate } from './assembly.ts'
 import type { Closed, Laid, Placement } from './pose.ts'
 import type { Shut } from './shut.ts'
 import { thicknessOf } from './thickness.ts'
@@ -10,22 +11,21 @@ import { lengthOf } from './whole.ts'
  * real thickness. The plate that stays put has its x to the right, its y up and its face towards the viewer.
  */
 export function closedOf(shut: Shut): Closed {
-  const { section, closing, shapes, faceUp } = shut.layout
-  const { model, plates } = section
+  const { assembly, closing, faceUp } = shut.layout
+  const { model, plates } = assembly
   const shown = plates.find(({ index }) => index === model.shown)
-  // Back from (u, v) to x and y of the plate that stays put: its map is turned round, and is so many times too large.
-  const laidMap = ({ body, map }: { body: number; map: Affine }): Affine => {
-    const sign = closing.direction[body] ?? 1
-    return { ...map, a: sign * map.a, b: sign * map.b, e: sign * map.e + (closing.offset[body] ?? 0) }
-  }
+  const laidMap = ({ body, map }: BodyPlate): Affine => after(closing.place[body] ?? identity, map)
+  // Back to x and y of the plate that stays put: its map is turned round, and is so many times too large.
   const base = shown ? laidMap(shown) : identity
   const size = determinant(base)
   const back = ([u, v]: Whole): Whole => {
     const [x, y] = [u - base.e, v - base.f]
     return [base.d * x - base.b * y, base.a * y - base.c * x]
   }
-  const perMm = model.perMm * BigInt(size)
-  const boxes = shapes.map((shape) => boxOf(shape.flat().map(back)))
+  const perMm = model.perMm * BigInt(Math.round(size))
+  const boxes = plates.map(({ body, rings }) =>
+    boxOf(rings.flat().map((point) => back(apply(closing.place[body] ?? identity, point)))),
+  )
   const whole = boxOf(boxes.flat())
   const laid = plates.map(({ index }, i): Laid => {
     const box = boxes[i] ?? whole
@@ -42,7 +42,7 @@ export function closedOf(shut: Shut): Closed {
     plates.map((plate, i): [string, Placement] => {
       const map = laidMap(plate)
       const [x, y] = back(apply(map, [0, 0]))
-      const mm = (n: number): number => toMm(lengthOf(n, perMm))
+      const mm = (n: number): number => n / Number(perMm)
       const linear = (axis: Whole): [number, number, number] => {
         const [u, v] = applyLinear(map, axis)
         const [p, q] = back([u + base.e, v + base.f])
@@ -60,6 +60,7 @@ export function closedOf(shut: Shut): Closed {
     }),
   )
   return {
+    isFlat: true,
     size: sizeOf(whole, perMm),
     plates: laid,
     order: shut.order.map((i) => laid[i]?.plate ?? ''),
@@ -71,7 +72,7 @@ export function closedOf(shut: Shut): Closed {
 /** Height of the middle of each sheet above the table, in mm: each lies on the highest of those below it. */
 function heightsOf({ layout, order }: Shut): number[] {
   const { groups } = layout
-  const { model, plates } = layout.section
+  const { model, plates } = layout.assembly
   const thin = (n: number): number => n / Number(model.thinPerMm)
   const caliper = (i: number): number => thin(model.plates[plates[i]?.index ?? 0]?.caliper ?? 0)
   const heights: number[] = plates.map(() => 0)

@@ -1,18 +1,21 @@
 import type { Finding } from '../length/finding.ts'
-import { closesAtAll, closingsOf } from './closings.ts'
+import type { Assembly } from './assembly.ts'
+import { type Closing, closesAtAll, closingsOf } from './closings.ts'
 import { frontToBack, layerOrdersOf, type SearchReport, worstClash } from './layer-order.ts'
 import type { Clash, LayerProblem } from './layer-problem.ts'
 import { layerProblemOf } from './layer-rules.ts'
+import { layingsOf } from './layings.ts'
 import { type Layout, layOut } from './layout.ts'
 import { liesOpen, missesOf } from './misses.ts'
 import type { Rings } from './rings.ts'
 import { sayNames } from './say.ts'
 import type { Section } from './section.ts'
+import { missesInSpace } from './vertices.ts'
 
 /** The card shut, seen with the face of the plate that stays put towards the viewer. */
 export interface Shut {
   readonly layout: Layout
-  /** Plates of the section from front to back. */
+  /** Plates of the assembly from front to back. */
   readonly order: readonly number[]
 }
 
@@ -20,17 +23,33 @@ export interface Shut {
 const mostClosings = 200
 const mostOrders = 50
 
-/** The first closing that the layers allow. Without one, findings say what is in the way. */
-export function shutOf(section: Section, rings: Rings, findings: Finding[]): Shut | undefined {
-  if (!closesAtAll(section, rings)) {
-    findings.push(...missesOf(section, rings))
-    return undefined
-  }
+/** Shuts a card whose creases are all parallel, exactly. Without a way, findings say what is in it. */
+export function shutSection(section: Section, rings: Rings, findings: Finding[]): Shut | undefined {
+  if (closesAtAll(section, rings)) return firstShut(section, rings, closingsOf(section, rings), findings)
+  findings.push(...missesOf(section, rings))
+  return undefined
+}
+
+/** Shuts any other card that is laid flat. */
+export function shutInSpace(assembly: Assembly, rings: Rings, findings: Finding[]): Shut | undefined {
+  const layings = layingsOf(assembly, rings)
+  if (layings.length > 0 || rings.cycles.length === 0) return firstShut(assembly, rings, layings, findings)
+  findings.push(...missesInSpace(assembly, rings))
+  return undefined
+}
+
+/** The first closing that the layers allow. */
+function firstShut(
+  assembly: Assembly,
+  rings: Rings,
+  closings: Iterable<Closing>,
+  findings: Finding[],
+): Shut | undefined {
   let first: { layout: Layout; clash: Clash } | undefined
   let tried = 0
   let gaveUp = false
-  for (const closing of closingsOf(section, rings)) {
-    const layout = layOut(section, closing)
+  for (const closing of closings) {
+    const layout = layOut(assembly, closing)
     const loose = tried === 0 ? stuckNowhere(layout) : []
     findings.push(...loose)
     if (loose.length > 0) return undefined
@@ -45,7 +64,7 @@ export function shutOf(section: Section, rings: Rings, findings: Finding[]): Shu
     break
   }
   if (gaveUp) findings.push(tooManyWays())
-  else findings.push(first ? layersCross(first.layout, first.clash) : liesOpen(section, rings))
+  else findings.push(first ? layersCross(first.layout, first.clash) : liesOpen(assembly, rings))
   return undefined
 }
 
@@ -62,8 +81,8 @@ function firstOrder(problem: LayerProblem, report: SearchReport): number[] | und
 }
 
 /** Bonds between plates that do not lie on each other: true of one closing, true of all. */
-function stuckNowhere({ section, groups }: Layout): Finding[] {
-  const { model, plates } = section
+function stuckNowhere({ assembly, groups }: Layout): Finding[] {
+  const { model, plates } = assembly
   const numbers = new Map(plates.map(({ index }, i) => [index, i]))
   return model.bonds.flatMap(({ plate, onto }): Finding[] => {
     const [i, j] = [numbers.get(plate), numbers.get(onto)]
@@ -91,8 +110,8 @@ function tooManyWays(): Finding {
   }
 }
 
-function layersCross({ section }: Layout, { plates, crease }: Clash): Finding {
-  const nameOf = (i: number): string => section.model.plates[section.plates[i]?.index ?? 0]?.name ?? ''
+function layersCross({ assembly }: Layout, { plates, crease }: Clash): Finding {
+  const nameOf = (i: number): string => assembly.model.plates[assembly.plates[i]?.index ?? 0]?.name ?? ''
   const names = plates.map(nameOf)
   const [one = '', ...others] = names
   const ends = crease ? [nameOf(crease.p), nameOf(crease.q)] : []

@@ -64,7 +64,12 @@ function crossings(edges: readonly (readonly Edge[])[]): number[] {
   return slanted.flatMap(([u0, v0, u1, v1]) =>
     all.flatMap(([p0, q0, p1, q1]) => {
       const turn = (u1 - u0) * (q1 - q0) - (v1 - v0) * (p1 - p0)
-      if (turn === 0) return []
+      // Edges that lie on each other, but for rounding, do not cross.
+      if (
+        Math.abs(turn) <
+        1e-9 * (Math.abs(u1 - u0) + Math.abs(v1 - v0)) * (Math.abs(p1 - p0) + Math.abs(q1 - q0))
+      )
+        return []
       const s = ((p0 - u0) * (q1 - q0) - (q0 - v0) * (p1 - p0)) / turn
       const t = ((p0 - u0) * (v1 - v0) - (q0 - v0) * (u1 - u0)) / turn
       return s > 0 && s < 1 && t > 0 && t < 1 ? [v0 + s * (v1 - v0)] : []

@@ -1,5 +1,6 @@
+import { type Demands, equationsAt } from './equations.ts'
 import { settle } from './least-squares.ts'
-import { type Demands, equationsAt, type Linkage } from './linkage.ts'
+import type { Linkage } from './linkage.ts'
 
 /** Bending the wrong way by less than this, in radians, is an error of rounding near a flat or shut crease. */
 const wrongWay = 1e-7

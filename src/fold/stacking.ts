@@ -1,12 +1,13 @@
-import type { Shut } from './shut.ts'
+import type { Assembly } from './assembly.ts'
+import { groupsIn } from './layout.ts'
+import { slicesOf } from './slices.ts'
 
 /**
- * How far each plate of the section lies in front of its body's middle, in mm: the middle of the sheet that carries the
+ * How far each plate lies in front of its body's middle, in mm: the middle of the sheet that carries the
  * creases is at 0, and what is stuck on lies on it with its caliper and foam.
  */
-export function stackingOf({ layout }: Shut): number[] {
-  const { groups } = layout
-  const { plates, model, links } = layout.section
+export function stackingOf(assembly: Assembly): number[] {
+  const { plates, model, links } = assembly
   const thin = (n: number): number => n / Number(model.thinPerMm)
   const half = (i: number): number => thin(model.plates[plates[i]?.index ?? 0]?.caliper ?? 0) / 2
   const numbers = new Map(plates.map(({ index }, i) => [index, i]))
@@ -33,8 +34,7 @@ export function stackingOf({ layout }: Shut): number[] {
   }
   for (const { p, q } of links) for (const i of [p, q]) if (!isReached(heights, plates, i)) spread(i)
   for (const i of plates.keys()) spread(i)
-  const touch = (i: number, j: number): boolean =>
-    plates[i]?.body === plates[j]?.body && groups.some((shapes) => shapes.includes(i) && shapes.includes(j))
+  const touch = touching(assembly)
   const byLevel = [...plates.keys()].sort((i, j) => (plates[i]?.level ?? 0) - (plates[j]?.level ?? 0))
   for (const side of [1, -1]) {
     const outwards = (side > 0 ? byLevel : [...byLevel].reverse()).filter(
@@ -48,6 +48,20 @@ export function stackingOf({ layout }: Shut): number[] {
         }
   }
   return plates.map((_, i) => heights.get(i) ?? 0)
+}
+
+/** Whether two plates of one body lie on each other. */
+function touching({ bodies, plates }: Assembly): (i: number, j: number) => boolean {
+  const groups = Array.from({ length: bodies }, (_, body) =>
+    groupsIn(
+      slicesOf(
+        plates.map((plate) => (plate.body === body ? plate.rings : [])),
+        [],
+      ),
+    ),
+  )
+  return (i, j) =>
+    (groups[plates[i]?.body ?? -1] ?? []).some((shapes) => shapes.includes(i) && shapes.includes(j))
 }
 
 /** Whether some plate of the same body has a height already: bonds then give the others theirs. */

@@ -1,9 +1,9 @@
 import type { Display } from '../card/structure.ts'
-import { barsAt } from './linkage.ts'
+import type { Assembly } from './assembly.ts'
+import { framesAt } from './linkage.ts'
 import type { Motion } from './motion.ts'
-import { boxRound, moved, placeInSection, viewOf } from './place.ts'
+import { boxRound, moved, placed, viewOf } from './place.ts'
 import type { Placement, Pose, Proof, Vector } from './pose.ts'
-import type { Shut } from './shut.ts'
 import { stackingOf } from './stacking.ts'
 
 /**
@@ -11,34 +11,33 @@ import { stackingOf } from './stacking.ts'
  * depth; its sizes are those of the sheets without their thickness, before it is turned to be seen well.
  */
 export function standingOf(
-  shut: Shut,
+  assembly: Assembly,
   { linkage, freedom, foldsAt }: Motion,
   display: Display,
 ): Pick<Proof, 'standing' | 'freedom' | 'between'> {
-  const { section } = shut.layout
-  const { plates, model } = section
+  const { plates, model } = assembly
   const shown = plates.findIndex(({ index }) => index === model.shown)
   const flat = plates.map(() => 0)
   const place = (folds: readonly number[], heights: readonly number[], seen: Display): Placement[] => {
-    const placed = placeInSection(section, barsAt(linkage, folds), heights)
-    const base = placed[shown]
-    return base ? placed.map(viewOf(base, seen)) : placed
+    const all = placed(assembly, framesAt(linkage, folds), heights)
+    const base = all[shown]
+    return base ? all.map(viewOf(base, seen)) : all
   }
-  const heights = stackingOf(shut)
+  const heights = stackingOf(assembly)
   const end = foldsAt(1)
-  const centre = end ? middleOf(boxRound(section, place(end, flat, display))) : [0, 0, 0]
+  const centre = end ? middleOf(boxRound(assembly, place(end, flat, display))) : [0, 0, 0]
   const poseOf = (folds: readonly number[]): Pose => {
-    const placed = place(folds, heights, display)
-    const [low] = boxRound(section, placed)
+    const all = place(folds, heights, display)
+    const [low] = boxRound(assembly, all)
     const by: Vector = [-(centre[0] ?? 0), -low[1], -(centre[2] ?? 0)]
-    return new Map(placed.map((at, i) => [model.plates[plates[i]?.index ?? 0]?.name ?? '', moved(at, by)]))
+    return new Map(all.map((at, i) => [model.plates[plates[i]?.index ?? 0]?.name ?? '', moved(at, by)]))
   }
   const between = (share: number): Pose | undefined => {
     const folds = foldsAt(share)
     return folds && poseOf(folds)
   }
   if (!end) return { freedom, between }
-  const [low, high] = boxRound(section, place(end, flat, { ...display, turn: 0 }))
+  const [low, high] = boxRound(assembly, place(end, flat, { ...display, turn: 0 }))
   const [width, height, depth] = [high[0] - low[0], high[1] - low[1], high[2] - low[2]]
   return { standing: { width, height, depth, pose: poseOf(end) }, freedom, between }
 }

@@ -16,8 +16,16 @@ export function unitsPerMm(lengths: Iterable<Length>): bigint {
 /** `x` counted in units of 1/`perMm` mm. */
 export const countOf = (x: Length, perMm: bigint): number => Number(x.s * x.n * (perMm / x.d))
 
-/** The length of `n` units of 1/`perMm` mm. */
-export const lengthOf = (n: number, perMm: bigint): Length => mm(new Fraction(BigInt(n), perMm))
+/**
+ * The length of `n` units of 1/`perMm` mm. What is not a whole number of them comes from roots and sines: it is that
+ * many if it is as good as whole, else it is taken to a thousandth of a unit.
+ */
+export function lengthOf(n: number, perMm: bigint): Length {
+  const near = Math.round(n)
+  return Math.abs(n - near) < 1e-5
+    ? mm(new Fraction(BigInt(near), perMm))
+    : mm(new Fraction(BigInt(Math.round(n * 1000)), perMm * 1000n))
+}
 
 /** Largest number that sums and products of coordinates stay exact for. */
 export const largestCount = 2 ** 42

@@ -181,30 +181,6 @@ describe('does-not-stand', () => {
   })
 })
 
-test('not-parallel is a gap in the proof, and no crash', () => {
-  const across = strip({
-    panels: [
-      ['a', mm(30)],
-      ['b', mm(30)],
-    ],
-    folds: 'V',
-    across: mm(40),
-  })
-  const up = strip({
-    panels: [
-      ['b', mm(30)],
-      ['c', mm(30)],
-    ],
-    folds: 'V',
-    across: mm(60),
-    along: 'height',
-  })
-  const structure = card({ parts: [across, { ...up, plates: up.plates.slice(1) }], plate: 'a' })
-  const { closed, findings } = refusal(structure)
-  expect(closed).toBeUndefined()
-  expect(findings.map((f) => [f.rule, f.severity])).toEqual([['not-parallel', 'warning']])
-})
-
 test('unknown-plate names the nearest plate there is', () => {
   const good = bridge({})
   const display = { ...good.display, plate: 'flor' }

@@ -204,7 +204,8 @@ describe('one ring of equal panels, glued with a tab', () => {
   ])('%d panels scored %s', (panels, folds, degrees, width) => {
     const structure = ring(panels, folds, degrees)
     const { closed, between, findings, freedom } = foldCard(structure)
-    expect(findings).toEqual([])
+    // A ring of more than four bars moves in more ways than the one that it is led by.
+    expect(findings.map(({ rule }) => rule)).toEqual(panels > 4 ? ['floppy'] : [])
     expect(closed && same(closed.size.width, mm(width))).toBe(true)
     expect(freedom).toBe(panels - 3)
     for (const share of [0.01, 0.5, 1]) {
