@@ -1,10 +1,10 @@
-import type { Length, Size } from '../length/length.ts'
+import { type Length, type Size, shorter, zero } from '../length/length.ts'
 import { defineSize } from './measures.ts'
 import { checkKeys, fieldsOf, lengthCell, type Reading, report, say } from './reading.ts'
 import type { Cell } from './scope.ts'
 import { stockKeys } from './stock.ts'
 import type { Stock } from './structure.ts'
-import type { Built, Chosen, ReadFold } from './style.ts'
+import type { Built, Chosen, Limit, ReadFold } from './style.ts'
 import { targetOf } from './targets.ts'
 import type { Fields } from './yaml.ts'
 
@@ -37,7 +37,10 @@ export function mechanismCell(
       grid: reading.grid,
       say: (x: Length) => say(reading, x),
     }
-    const limits = style.limits(input)
+    const negative = Object.entries(input.lengths).flatMap(([about, x]) =>
+      shorter(x, zero) ? [belowZero(about, input.say(x))] : [],
+    )
+    const limits = negative.length > 0 ? negative : style.limits(input)
     for (const { about, message, suggestion } of limits)
       report(
         reading,
@@ -57,3 +60,9 @@ export function mechanismCell(
     })
   return built
 }
+
+const belowZero = (about: string, length: string): Limit<string> => ({
+  about,
+  message: `\`${about}\` is ${length}, which is less than nothing`,
+  suggestion: 'Give it a length of 0 or more',
+})

@@ -1,5 +1,16 @@
 import { fitInside, mustCover } from '../../length/grid.ts'
-import { inches, type Length, larger, minus, part, plus, same, shorter, times } from '../../length/length.ts'
+import {
+  inches,
+  type Length,
+  larger,
+  minus,
+  part,
+  plus,
+  same,
+  shorter,
+  times,
+  zero,
+} from '../../length/length.ts'
 import { upright } from '../strip.ts'
 import type { BuildInput, FoldStyle, Limit } from '../style.ts'
 
@@ -20,6 +31,15 @@ function floorOf({ closed, lengths: { leg, tab } }: BuildInput<'leg' | 'tab'>): 
 function limits(input: BuildInput<'leg' | 'tab'>): Limit<'leg' | 'tab'>[] {
   const { closed, grid, lengths, say } = input
   const { leg, tab } = lengths
+  const missing = (['leg', 'tab'] as const).find((name) => same(lengths[name], zero))
+  if (missing)
+    return [
+      {
+        about: missing,
+        message: `A bridge without a ${missing} has nothing to ${missing === 'leg' ? 'stand' : 'stick the spans'} on`,
+        suggestion: `Make the ${missing} at least ${say(grid)}; an inch is usual`,
+      },
+    ]
   const least = mustCover(leastFloor, grid)
   if (!shorter(floorOf(input), least)) return []
   // A tab longer than the leg decides by itself, and one as long as the leg follows it.

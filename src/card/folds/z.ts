@@ -14,16 +14,24 @@ export const z: FoldStyle<'tongue'> = {
     },
   },
   panels: { tongue: 'face', middle: 'face', back: 'face' },
-  limits: ({ closed, lengths, say }) =>
-    shorter(closed.width, lengths.tongue)
+  limits: ({ closed, lengths, grid, say }) =>
+    shorter(lengths.tongue, grid)
       ? [
           {
             about: 'tongue',
-            message: `A tongue of ${say(lengths.tongue)} sticks out of a card ${say(closed.width)} wide`,
-            suggestion: `Make the tongue at most ${say(closed.width)}`,
+            message: `A tongue of ${say(lengths.tongue)} leaves nothing to fold back`,
+            suggestion: `Make the tongue at least ${say(grid)}; half the width of the card is usual`,
           },
         ]
-      : [],
+      : shorter(closed.width, lengths.tongue)
+        ? [
+            {
+              about: 'tongue',
+              message: `A tongue of ${say(lengths.tongue)} sticks out of a card ${say(closed.width)} wide`,
+              suggestion: `Make the tongue at most ${say(closed.width)}`,
+            },
+          ]
+        : [],
   build({ closed, lengths, stock }) {
     return upright(
       {
