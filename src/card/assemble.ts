@@ -7,6 +7,7 @@ export function assemble(built: Built, bench: Parts): Structure {
   const stuckOn = [...bench.layers.values(), ...bench.spans.values()].map((cell) => cell())
   const loose = [...bench.loose.values()].map((cell) => cell())
   const apertures = [...bench.apertures.values()].map((cell) => cell())
+  const lettering = [...bench.lettering.values()].map((cell) => cell())
   const holes = apertures.flatMap((aperture) => aperture.holes)
   const plates = [...built.plates, ...stuckOn.flatMap((part) => part.plates)].map((plate): Plate => {
     const own = holes.filter((h) => h.plate === plate.name).map((h) => h.hole)
@@ -19,6 +20,8 @@ export function assemble(built: Built, bench: Parts): Structure {
     hinges: built.hinges,
     bonds: [...built.bonds, ...stuckOn.flatMap((part) => part.bonds)],
     stops: built.stops,
+    ...(built.shut && { shut: built.shut }),
+    pads: [...(built.pads ?? []), ...lettering.flatMap(({ pads }) => pads)],
     display: built.display,
   }
 }

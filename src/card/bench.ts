@@ -7,6 +7,7 @@ import type { LetteringCell, PartCell, Workbench } from './parts.ts'
 import { fieldsOf, type Reading, report, say } from './reading.ts'
 import type { Cell } from './scope.ts'
 import { hingesOf } from './scores.ts'
+import type { InCrease } from './setbacks/between.ts'
 import { spanCell } from './spans.ts'
 import type { Stock } from './structure.ts'
 import type { Built, FoldStyle } from './style.ts'
@@ -29,6 +30,7 @@ export function layBench(
   style: FoldStyle,
   built: Cell<Built>,
   stockOf: (fields: Fields, usual: string) => Stock,
+  bareCreases: () => InCrease | undefined,
 ): Parts {
   const stuckOn = new Map<string, PartCell>()
   const panels = Object.entries(style.panels)
@@ -42,7 +44,8 @@ export function layBench(
     return part?.().plates.map((p) => targetOf(p, 'face'))
   }
   const known = () => [...panels.map(([name]) => name), ...stuckOn.keys()]
-  const bench: Workbench = { ...reading, built, stockOf, find, known }
+  const sideOf = (name: string) => style.panels[name] ?? 'face'
+  const bench: Workbench = { ...reading, built, stockOf, find, known, sheets: new Map(), sideOf, bareCreases }
 
   const readGroup = <T>(key: string, read: (field: Field) => Cell<T>): Map<string, Cell<T>> => {
     const group = fieldsOf(

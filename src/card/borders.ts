@@ -1,6 +1,7 @@
 import type { Length } from '../length/length.ts'
 import type { Border } from './card.ts'
 import { checkKeys, lengthCell, type Reading, report } from './reading.ts'
+import type { Cell } from './scope.ts'
 import type { Entry } from './yaml.ts'
 
 const edges = ['left', 'right', 'top', 'bottom'] as const
@@ -9,15 +10,18 @@ const group = { left: 'sides', right: 'sides', top: 'ends', bottom: 'ends' } as 
 
 /**
  * Reads a border: one length for all edges, a list `[left, right, top, bottom]`, or a group of `left`, `right`,
- * `top`, `bottom`, or `sides` and `ends`. What is not said is flush. A border never shrinks on the ruler grid.
+ * `top`, `bottom`, or `sides` and `ends`. What is not said is flush. A border never shrinks on the ruler grid. Each may
+ * be `auto`.
  *
+ * @param auto the border of an edge where the lesson says so.
  * @returns one computation for each edge; the names are `NAME.border.left` and so on.
  */
 export function borderCells(
   reading: Reading,
   name: string,
   entry: Entry | undefined,
-): Record<keyof Border, () => Length> {
+  auto: (edge: keyof Border) => Length,
+): Record<keyof Border, Cell<Length>> {
   if (entry?.kind === 'list' && entry.items.length !== edges.length)
     report(
       reading,
@@ -33,8 +37,15 @@ export function borderCells(
     if (entry?.kind === 'map') return (entry.fields.get(edge) ?? entry.fields.get(group[edge]))?.value
     return undefined
   }
-  const cells = edges.map((edge, i) =>
-    lengthCell(reading, `${name}.border.${edge}`, written(edge, i), '0', 'up'),
-  )
-  return Object.fromEntries(edges.map((edge, i) => [edge, cells[i]])) as Record<keyof Border, () => Length>
+  const cells = edges.map((edge, i) => {
+    const own = written(edge, i)
+    const path = `${name}.border.${edge}`
+    if (!isAuto(own)) return lengthCell(reading, path, own, '0', 'up')
+    const cell = reading.scope.cell(path, () => auto(edge))
+    reading.scope.define(path, () => ({ kind: 'length', value: cell() }))
+    return cell
+  })
+  return Object.fromEntries(edges.map((edge, i) => [edge, cells[i]])) as Record<keyof Border, Cell<Length>>
 }
+
+const isAuto = (entry: Entry | undefined): boolean => entry?.kind === 'text' && entry.text.trim() === 'auto'

@@ -1,7 +1,8 @@
 import type { Place } from '../length/finding.ts'
 import type { Length, Size, Unit } from '../length/length.ts'
+import type { Mailing } from './mailing.ts'
 import type { Names } from './names.ts'
-import type { Side, Stock, Structure } from './structure.ts'
+import type { Pad, Side, Stock, Structure } from './structure.ts'
 
 /** Distance of a layer's edges from the edges of what it sits on, seen with that face towards you. */
 export interface Border {
@@ -31,6 +32,9 @@ export interface Lettering {
   readonly widths: readonly Length[]
   readonly gap: Length
   readonly marks: readonly Length[]
+  readonly stock: Stock
+  /** The letters as they lie in the thickness of the card, each as high as the strip. */
+  readonly pads: readonly Pad[]
 }
 
 /** An envelope folded from one sheet. */
@@ -65,6 +69,7 @@ export interface Card {
   readonly layers: readonly Layer[]
   readonly lettering: readonly Lettering[]
   readonly envelope?: Envelope
+  readonly mailing: Mailing
   /** Everything a measure in braces can ask for. */
   readonly names: Names
   /** Where in the file things are said: `closed`, `fold`, and each layer, span and so on by its name. */

@@ -9,11 +9,13 @@ import { chosenIn, entriesOf, keysOf, styleFor } from './chosen.ts'
 import { envelopeCell } from './envelope.ts'
 import { foldStyles } from './fold-styles.ts'
 import { freeFold, freeKeys } from './folds/free.ts'
+import { mailingCell } from './mailing.ts'
 import { defineEnvelope, defineSize } from './measures.ts'
 import { mechanismCell } from './mechanism.ts'
 import { checkKeys, isTooLong, type Reading, report, unlessBroken } from './reading.ts'
 import { makeScope } from './scope.ts'
-import { checkSetbacks } from './setbacks.ts'
+import type { InCrease } from './setbacks/between.ts'
+import { checkSetbacks } from './setbacks/check.ts'
 import { sizeCell } from './sizes.ts'
 import { stockReader } from './stock.ts'
 import type { Structure } from './structure.ts'
@@ -28,6 +30,8 @@ export interface CardWishes {
   readonly closed?: Size
   /** Thickness of the shut card, from whoever can fold it; taken as nothing when absent or when it cannot fold. */
   readonly thickness?: (structure: Structure) => Length | undefined
+  /** What lies in the creases of the shut card, from the same; taken as nothing when absent or when it cannot fold. */
+  readonly inCreases?: (structure: Structure) => InCrease | undefined
 }
 
 const blockKeys = [
@@ -69,7 +73,8 @@ export function checkCard(block: YamlBlock, wishes: CardWishes): { card?: Card; 
   const closed = closedCell(reading, fields, block, wishes.closed)
   const stockOf = stockReader(reading, fields)
   const built = mechanismCell(reading, fields, fold, chosen, closed, stockOf)
-  const bench = layBench(reading, fields, fold.style, built, stockOf)
+  const bareCreases = keep(() => wishes.inCreases?.(built()))
+  const bench = layBench(reading, fields, fold.style, built, stockOf, bareCreases)
   const structure = reading.scope.cell('card', () => assemble(built(), bench))
   const thickness = reading.scope.cell('card.thickness', () => wishes.thickness?.(structure()) ?? zero)
   reading.scope.define('card.thickness', () => ({
@@ -79,6 +84,8 @@ export function checkCard(block: YamlBlock, wishes: CardWishes): { card?: Card; 
   const envelopeField = fields.get('envelope')
   const envelope = envelopeField && envelopeCell(bench, envelopeField, closed, thickness)
   if (envelope) defineEnvelope(reading.scope, envelope)
+  const paper = stockOf(new Map(), 'envelope paper').caliper
+  const mailing = mailingCell(reading.scope, { closed, thickness, envelope, paper })
 
   reading.scope.settle(({ rule, message, suggestion = 'Give it a plain length' }) =>
     report(reading, rule, block.place, message, suggestion),
@@ -95,11 +102,12 @@ export function checkCard(block: YamlBlock, wishes: CardWishes): { card?: Card; 
       layers,
       lettering: [...bench.lettering.values()].map((cell) => cell()),
       ...(envelope && { envelope: envelope() }),
+      mailing: mailing(),
       names: reading.scope,
       places: reading.places,
     }
   })
-  if (card) checkSetbacks(reading, card)
+  if (card) checkSetbacks(reading, card, wishes.inCreases?.(card.structure))
   const all = distinct(findings)
   return card && !hasErrors(all) ? { card, findings: all } : { findings: all }
 }
@@ -158,6 +166,15 @@ function closedCell(reading: Reading, fields: Fields, block: YamlBlock, wish: Si
   })
   defineSize(reading.scope, 'closed', cell)
   return cell
+}
+
+/** A computation that is made once, when it is first asked for. */
+function keep<T>(compute: () => T): () => T {
+  let kept: { value: T } | undefined
+  return () => {
+    kept ??= { value: compute() }
+    return kept.value
+  }
 }
 
 /** The same mistake is told once, however many measures need it. */

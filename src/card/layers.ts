@@ -4,10 +4,11 @@ import type { Border } from './card.ts'
 import type { Part, PartCell, Workbench } from './parts.ts'
 import { raiseCell } from './raise.ts'
 import { checkKeys, report, say, wordOf } from './reading.ts'
+import { autoBorder } from './setbacks/auto.ts'
 import { stockKeys } from './stock.ts'
 import { point, rectangle } from './strip.ts'
 import type { Bond, Side } from './structure.ts'
-import { type Target, targetsOn } from './targets.ts'
+import { namesIn, type Target, targetsOn } from './targets.ts'
 import type { Field } from './yaml.ts'
 
 const keys = ['on', 'side', 'border', 'raise', ...stockKeys]
@@ -32,15 +33,25 @@ export function layerCell(bench: Workbench, { key: name, keyPlace, value }: Fiel
       `The layer \`${name}\` does not say what it is on`,
       'Add `on:` with the name of a panel',
     )
-  const borders = borderCells(bench, name, fields.get('border')?.value)
+  const borders = borderCells(bench, name, fields.get('border')?.value, (edge) =>
+    autoBorder(bench, name, edge),
+  )
   const raise = raiseCell(bench, name, fields.get('raise')?.value)
   const stock = bench.stockOf(fields, 'paper')
+  const on = fields.get('on')?.value
   const sideWord = fields.has('side')
     ? wordOf<'inside' | 'outside'>(bench, fields.get('side')?.value, ['inside', 'outside'])
     : undefined
+  const side = sideWord && (sideWord === 'inside' ? 'face' : 'back')
+  bench.sheets.set(name, {
+    on: () => namesIn(on).map(({ text }) => text.trim()),
+    ...(side && { side }),
+    height: () => plus(stock.caliper, raise()),
+    border: borders,
+  })
 
   return bench.scope.cell(name, (): Part | undefined => {
-    const targets = targetsOn(bench, fields.get('on')?.value, bench.find, bench.known)
+    const targets = targetsOn(bench, on, bench.find, bench.known)
     const [first] = targets
     if (!first) return undefined
     const border: Border = {
@@ -54,7 +65,7 @@ export function layerCell(bench: Workbench, { key: name, keyPlace, value }: Fiel
       report(
         bench,
         'unlike-panels',
-        fields.get('on')?.value.place ?? keyPlace,
+        on?.place ?? keyPlace,
         `The panels that \`${name}\` is on differ in size`,
         'Give each of them a layer of its own',
       )
@@ -83,13 +94,13 @@ export function layerCell(bench: Workbench, { key: name, keyPlace, value }: Fiel
           `\`${name}\` sticks out beyond the ${edge} edge by ${say(bench, minus(zero, width))}`,
           'Make the border 0 or more',
         )
-    const side: Side = sideWord ? (sideWord === 'inside' ? 'face' : 'back') : first.side
+    const seen = side ?? first.side
     const plateName = (t: Target) => (targets.length === 1 ? name : `${name} on ${t.plate}`)
     return {
       piece: { name, kind: 'layer', stock, count: targets.length, size, cuts: [] },
       plates: targets.map((t) => ({ name: plateName(t), piece: name, outline: rectangle(size), holes: [] })),
-      bonds: targets.map((t) => bondOn(t, plateName(t), side, border, raise())),
-      layer: { name, on: targets.map((t) => t.plate), side, border, plates: targets.map(plateName) },
+      bonds: targets.map((t) => bondOn(t, plateName(t), seen, border, raise())),
+      layer: { name, on: targets.map((t) => t.plate), side: seen, border, plates: targets.map(plateName) },
     }
   })
 }

@@ -1,12 +1,17 @@
 import { suggestWord } from '../length/finding.ts'
 import { fitInside } from '../length/grid.ts'
-import { type Length, minus, part, plus, shorter, times, zero } from '../length/length.ts'
+import { type Length, minus, part, plus, type Size, shorter, times, zero } from '../length/length.ts'
 import type { Lettering } from './card.ts'
 import type { LetteringCell, PartCell, Workbench } from './parts.ts'
+import { raiseCell } from './raise.ts'
 import { checkKeys, lengthCell, report, say, textOf } from './reading.ts'
+import { stockKeys } from './stock.ts'
+import { point, rectangle } from './strip.ts'
+import type { Pad } from './structure.ts'
+import type { Target } from './targets.ts'
 import type { Entry, Field } from './yaml.ts'
 
-const keys = ['on', 'letters', 'widths', 'margin', 'stock']
+const keys = ['on', 'letters', 'widths', 'margin', 'raise', ...stockKeys]
 
 /** What a reader calls letters. The segmenter takes long to make, and plain English needs none. */
 const graphemesOf = (text: string): string[] => {
@@ -16,6 +21,9 @@ const graphemesOf = (text: string): string[] => {
 
 /**
  * Reads lettering: pieces spaced out evenly along a strip.
+ *
+ * Letters count in the thickness of the card wherever their strip is stuck on: as high as the strip, since how high they
+ * are cut is not said.
  *
  * gap = (strip - all widths - 2 · margin) / (letters - 1), down to the ruler grid; what is left over widens both margins.
  */
@@ -30,11 +38,17 @@ export function letteringCell(
   const letters = lettersIn(bench, name, get('letters'), keyPlace)
   const widths = widthCells(bench, name, get('widths'), letters.length)
   const margin = lengthCell(bench, `${name}.margin`, get('margin'), '1/4 in', 'up')
+  const stock = bench.stockOf(fields, 'card')
+  const raise = raiseCell(bench, name, get('raise'))
+  const height = () => plus(stock.caliper, raise())
+  const on = get('on')
+  const target = on?.kind === 'text' ? on.text.trim() : ''
+  bench.sheets.set(name, { on: () => [target], height })
 
   return bench.scope.cell(name, (): Lettering | undefined => {
-    const on = get('on')
-    const target = on?.kind === 'text' ? on.text.trim() : ''
-    const strip = parts.get(target)?.().piece.size ?? bench.find(target)?.[0]?.size
+    const piece = parts.get(target)?.().piece
+    const strips = piece ? [] : (bench.find(target) ?? [])
+    const strip = piece?.size ?? strips[0]?.size
     if (!strip) {
       report(
         bench,
@@ -46,6 +60,14 @@ export function letteringCell(
       return undefined
     }
     if (letters.length === 0) return undefined
+    if (shorter(margin(), zero))
+      report(
+        bench,
+        'sticks-out',
+        get('margin')?.place ?? keyPlace,
+        `The margin of \`${name}\` is ${say(bench, minus(zero, margin()))} below nothing, so the letters stick out of \`${target}\``,
+        'Make the margin 0 or more',
+      )
     const all = widths.map((w) => w())
     const room = minus(strip.width, times(margin(), 2))
     const left = minus(room, plus(...all))
@@ -71,8 +93,24 @@ export function letteringCell(
       at = plus(at, width, gap)
       return mark
     })
-    return { name, on: target, letters, widths: all, gap, marks }
+    const pads = strips.flatMap((own) =>
+      marks.map((mark, i) => padOn(own, name, mark, all[i] ?? zero, height())),
+    )
+    return { name, on: target, letters, widths: all, gap, marks, stock, pads }
   })
+}
+
+/** A letter on a strip. Seen from the back, the strip's left end is its right one. */
+function padOn(
+  { plate, left, bottom, size, side }: Target,
+  name: string,
+  mark: Length,
+  width: Length,
+  height: Length,
+): Pad {
+  const x = side === 'face' ? plus(left, mark) : minus(plus(left, size.width), mark, width)
+  const letter: Size = { width, height: size.height }
+  return { name, onto: plate, side, outline: rectangle(letter, point(x, bottom)), height }
 }
 
 function lettersIn(

@@ -1,10 +1,24 @@
-import type { Layer, Lettering } from './card.ts'
+import type { Length } from '../length/length.ts'
+import type { Border, Layer, Lettering } from './card.ts'
 import type { Reading } from './reading.ts'
 import type { Cell } from './scope.ts'
-import type { Bond, Piece, Plate, Stock } from './structure.ts'
+import type { InCrease } from './setbacks/between.ts'
+import type { Bond, Piece, Plate, Side, Stock } from './structure.ts'
 import type { Built } from './style.ts'
 import type { FindTargets } from './targets.ts'
 import type { Fields } from './yaml.ts'
+
+/** How thick something stuck on is, and where: known without its size, so that a border may depend on it. */
+export interface Sheet {
+  /** Names of the panels and parts that it is on. */
+  readonly on: () => readonly string[]
+  /** Which side of them; when absent the one that shows. */
+  readonly side?: Side
+  /** Its caliper and the foam under it. */
+  readonly height: Cell<Length>
+  /** Of a layer. */
+  readonly border?: Readonly<Record<keyof Border, Cell<Length>>>
+}
 
 /** What the readers of layers, spans and the rest work with. */
 export interface Workbench extends Reading {
@@ -12,6 +26,12 @@ export interface Workbench extends Reading {
   readonly built: Cell<Built>
   readonly stockOf: (fields: Fields, usual: string) => Stock
   readonly find: FindTargets
+  /** Everything that is stuck on, by its name. */
+  readonly sheets: Map<string, Sheet>
+  /** Which side of a panel shows; the face of anything stuck on. */
+  readonly sideOf: (name: string) => Side
+  /** What lies in the creases of the bare mechanism when it is shut; undefined when nobody can fold it. */
+  readonly bareCreases: () => InCrease | undefined
   /** Names that something can be put on. */
   readonly known: () => readonly string[]
 }

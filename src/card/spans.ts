@@ -31,12 +31,21 @@ export function spanCell(bench: Workbench, { key: name, keyPlace, value }: Field
   const raise = raiseCell(bench, name, get('raise'))
   const stock = bench.stockOf(fields, 'card')
   const at = heightAt(bench, name, get('at'))
+  const endOf = (key: 'from' | 'to'): string | undefined => {
+    const entry = get(key)
+    return entry?.kind === 'text' ? entry.text : bench.built().span?.[key]
+  }
+  bench.sheets.set(name, {
+    on: () => [endOf('from') ?? '', endOf('to') ?? ''],
+    side: 'face',
+    height: () => plus(stock.caliper, raise()),
+  })
 
   return bench.scope.cell(name, (): Part | undefined => {
     const usual = bench.built().span
     const end = (key: 'from' | 'to'): Target | undefined => {
       const entry = get(key)
-      const word = entry?.kind === 'text' ? entry.text : usual?.[key]
+      const word = endOf(key)
       const target = word === undefined ? undefined : bench.find(word)?.[0]
       if (!target)
         report(

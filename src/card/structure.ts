@@ -79,6 +79,18 @@ export interface Bond {
   readonly slide?: Point
 }
 
+/** Something stuck on a plate whose thickness counts but that is no plate of its own, such as a letter. */
+export interface Pad {
+  readonly name: string
+  readonly onto: string
+  /** The side of `onto` it is stuck on. */
+  readonly side: Side
+  /** What it covers, in the frame of the piece of `onto`. */
+  readonly outline: Polygon
+  /** Its own thickness and that of the foam under it. */
+  readonly height: Length
+}
+
 /** How far a crease is bent, in degrees: 0 flat, 180 folded on itself. */
 export interface Bend {
   readonly hinge: readonly [string, string]
@@ -111,6 +123,7 @@ export interface Structure {
   readonly hinges: readonly Hinge[]
   readonly bonds: readonly Bond[]
   readonly stops: readonly Stop[]
+  readonly pads?: readonly Pad[]
   /**
    * Creases of the shut card that are known beforehand. 0 and 180 settle what the search for the flat card would
    * otherwise choose. Any other angle makes the card a box: it is not laid flat, and shut it stands as these say.

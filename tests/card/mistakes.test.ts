@@ -88,6 +88,14 @@ describe('mistakes in a card block', () => {
       'at most 7/8 in',
     ],
     [
+      'a margin below zero',
+      `${bridge}spans:\n  a: {height: 1 in}\nlettering:\n  n: {on: a, letters: HARBOUR, margin: -1/4 in}`,
+      'sticks-out',
+      6,
+      40,
+      '0 or more',
+    ],
+    [
       'a window without a rim',
       `${bridge}apertures:\n  w: {on: floor, size: 3 x 5 in}`,
       'no-rim',
@@ -151,8 +159,8 @@ describe('mistakes in a card block', () => {
     const { card, findings } = check(`${bridge}layers:\n  a: {on: floor}`)
     expect(card).toBeDefined()
     expect(findings.map((f) => [f.rule, f.severity, f.suggestion])).toEqual([
-      ['setback', 'warning', 'Leave a border of at least 1/16 in at its left edge'],
-      ['setback', 'warning', 'Leave a border of at least 1/16 in at its right edge'],
+      ['setback', 'warning', 'Leave a border of at least 1/16 in at its left edge, or write `auto` for it'],
+      ['setback', 'warning', 'Leave a border of at least 1/16 in at its right edge, or write `auto` for it'],
     ])
   })
 
