@@ -89,13 +89,29 @@ function isFaceOnFace(
   )
 }
 
-/** The corner of the plate that is farthest from the line. */
+/** Of the corners on that side of the line on which the plate lies beside it, the one that is farthest from it. */
 function innerPoint({ outline }: Plate, { from, to }: Segment): XY {
   const [[x0, y0], [x1, y1]] = [xy(from), xy(to)]
-  const distance = ([x, y]: XY) => Math.abs((x1 - x0) * (y - y0) - (y1 - y0) * (x - x0))
-  return outline
-    .map(xy)
-    .reduce((far, point) => (distance(point) > distance(far) ? point : far), [x0, y0] as XY)
+  const corners = outline.map(xy)
+  const length = Math.hypot(x1 - x0, y1 - y0)
+  const [across, up] = [(y0 - y1) / length, (x1 - x0) / length]
+  const beside: XY = [(x0 + x1) / 2 + across * hair, (y0 + y1) / 2 + up * hair]
+  const side = isInside(beside, corners) ? 1 : -1
+  const distance = ([x, y]: XY) => side * ((x - x0) * across + (y - y0) * up)
+  return corners.reduce((far, point) => (distance(point) > distance(far) ? point : far), [x0, y0] as XY)
+}
+
+/** A distance that no plate is as narrow as, in mm. */
+const hair = 1e-3
+
+/** Whether a point is inside a polygon, by counting the edges to its right. */
+export function isInside([x, y]: XY, corners: readonly XY[]): boolean {
+  let inside = false
+  for (const [i, [x1, y1]] of corners.entries()) {
+    const [x0, y0] = corners.at(i - 1) ?? [x1, y1]
+    if (y0 > y !== y1 > y && x < x0 + ((y - y0) / (y1 - y0)) * (x1 - x0)) inside = !inside
+  }
+  return inside
 }
 
 export const plateOf = ({ plates }: Structure, name: string): Plate => {
