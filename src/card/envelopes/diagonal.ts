@@ -46,7 +46,7 @@ export function diagonal({ inside, least, grid }: Need, seam: Length): Diagonal 
   const between = (ruler: Length): Size => {
     const width = markWithin(minus(side, score, seam), ruler)
     const height = markWithin(minus(score, seam), ruler)
-    return shorter(inside.width, inside.height) ? { width: height, height: width } : { width, height }
+    return shorter(inside.height, inside.width) ? { width, height } : { width: height, height: width }
   }
   return { sheet: { width: side, height: side }, score, seam, inside: between(grid), outside: between(fine) }
 }

@@ -1,0 +1,52 @@
+import { listOf } from '../../length/finding.ts'
+import { type Length, minus, plus, type Size, shorter, times, zero } from '../../length/length.ts'
+import { tooDeep } from './checks.ts'
+import { fullName, type Series, type StandardEnvelope, standardEnvelopes } from './standard.ts'
+
+/** A standard envelope that takes a card. */
+export interface Fit {
+  readonly envelope: StandardEnvelope
+  /** What the envelope's own size leaves over the card's, the shorter side first, without allowance for seams. */
+  readonly room: Size
+  /** Lists of sizes disagree on whether it goes in, so it is tight at best. */
+  readonly tight: boolean
+}
+
+/**
+ * The standard envelopes that take a shut card, the smallest first. Published inserts are for flat cards: of the room
+ * between the card and the envelope's edges its thickness takes one part, and as much must stay free to put it in.
+ * Common practice, no source.
+ *
+ * @param thickness of the shut card. Something deeper than half its shorter side goes into none.
+ */
+export function standardFits(card: Size, thickness: Length): Fit[] {
+  if (tooDeep(card, thickness)) return []
+  const [width, height] = shorter(card.height, card.width)
+    ? [card.height, card.width]
+    : [card.width, card.height]
+  const within = (most: Size, more: Length): boolean =>
+    !shorter(most.width, plus(width, more)) && !shorter(most.height, plus(height, more))
+  return standardEnvelopes.flatMap((envelope): Fit[] => {
+    const { size, holds, atMost = holds } = envelope
+    if (!within(atMost, zero) || !within(size, times(thickness, 2))) return []
+    const room = { width: minus(size.width, width), height: minus(size.height, height) }
+    return [{ envelope, room, tight: !within(holds, zero) }]
+  })
+}
+
+/** The smallest fits of a series: one, and before it any smaller that are tight. */
+export function snuggest(fits: readonly Fit[], series: Series): Fit[] {
+  const own = fits.filter(({ envelope }) => envelope.series === series)
+  const easy = own.findIndex(({ tight }) => !tight)
+  return easy < 0 ? own : own.slice(0, easy + 1)
+}
+
+/** `C6 (ISO 269), A2 (US trade, tight) or A6 (US trade)`: the smallest that fit, of each series. */
+export function fitsText(fits: readonly Fit[]): string {
+  const names = (['ISO 269', 'US trade'] as const)
+    .flatMap((series) => snuggest(fits, series))
+    .map(({ envelope, tight }) =>
+      tight ? `${envelope.name} (${envelope.series}, tight)` : fullName(envelope),
+    )
+  return names.length > 0 ? listOf(names, 'or') : 'no standard envelope'
+}

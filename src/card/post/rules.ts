@@ -1,0 +1,110 @@
+import type Fraction from 'fraction.js'
+import { formatLength } from '../../length/format.ts'
+import { fitInside, mustCover } from '../../length/grid.ts'
+import { inches, type Length, minus, mm, over, plus, shorter, type Unit, zero } from '../../length/length.ts'
+import type { Series } from '../envelopes/standard.ts'
+
+/** A piece of mail as it is measured: its longer side, its shorter side, its thickness. */
+export interface Item {
+  readonly long: Length
+  readonly high: Length
+  readonly thick: Length
+}
+
+/** A class of letters: what it takes. */
+export interface LetterClass {
+  readonly name: string
+  readonly least?: Partial<Item>
+  readonly most: Partial<Item>
+  /** Long side by short side, both ends allowed. */
+  readonly ratio?: { readonly least: Fraction; readonly most?: Fraction }
+  /** Whether a square is refused. */
+  readonly oblong?: boolean
+  /** Whatever else it asks for: what is wrong with this item, if anything. */
+  readonly also?: (item: Item) => string | undefined
+  /** The heaviest, as text. */
+  readonly weight?: string
+}
+
+/** A country's letters, the cheapest class first. */
+export interface LetterPost {
+  readonly country: string
+  /** Its short name in `{card.posts.uk}`. */
+  readonly key: string
+  readonly unit: Unit
+  /** Which standard envelopes its shops have. */
+  readonly shops: Series
+  readonly classes: readonly LetterClass[]
+  /** What every class asks for, and what is said of anything smaller. */
+  readonly smallest?: { readonly least: Partial<Item>; readonly otherwise: string }
+  /** How far a side may be off its limit, besides. */
+  readonly tolerance?: Length
+  /** What is larger than all classes. */
+  readonly beyond: string
+  /** When the figures were published, or read where their page has no date. */
+  readonly asOf: string
+}
+
+/** How something posts. */
+export interface Classed {
+  readonly name: string
+  readonly weight?: string
+  /** Why it is not in the first class. */
+  readonly why: readonly string[]
+}
+
+/** The class of an item: the first that takes it, and why the first of all does not. */
+export function classify(post: LetterPost, item: Item): Classed {
+  const { smallest, classes, beyond } = post
+  const small = smallest ? belowOf(item, smallest.least, post) : []
+  if (smallest && small.length > 0) return { name: smallest.otherwise, why: small }
+  const misses = classes.map((one) => missesOf(item, one, post))
+  const why = misses[0] ?? []
+  const taking = classes[misses.findIndex((list) => list.length === 0)]
+  if (!taking) return { name: beyond, why }
+  return { name: taking.name, why, ...(taking.weight !== undefined && { weight: taking.weight }) }
+}
+
+function missesOf(item: Item, letters: LetterClass, post: LetterPost): string[] {
+  const { least = {}, most, ratio, oblong, also } = letters
+  const other = also?.(item)
+  return [
+    ...belowOf(item, least, post),
+    ...aboveOf(item, most, post),
+    ...(ratio ? ratioMisses(over(item.long, item.high), ratio) : []),
+    ...(oblong && item.long.equals(item.high) ? ['square'] : []),
+    ...(other === undefined ? [] : [other]),
+  ]
+}
+
+const sides = ['long', 'high', 'thick'] as const
+
+/** How fine a side is told, away from the limit that it misses. */
+const told = {
+  in: { long: inches(1, 16), high: inches(1, 16), thick: inches(1, 1000) },
+  mm: { long: mm(1), high: mm(1), thick: mm(0.1) },
+} as const
+
+const belowOf = (item: Item, least: Partial<Item>, { unit, tolerance = zero }: LetterPost): string[] =>
+  sides.flatMap((side) => {
+    const limit = least[side]
+    if (!limit || !shorter(item[side], side === 'thick' ? limit : minus(limit, tolerance))) return []
+    const has = formatLength(fitInside(item[side], told[unit][side]), unit)
+    return [`${has} ${side}, at least ${formatLength(limit, unit)}`]
+  })
+
+const aboveOf = (item: Item, most: Partial<Item>, { unit, tolerance = zero }: LetterPost): string[] =>
+  sides.flatMap((side) => {
+    const limit = most[side]
+    if (!limit || !shorter(side === 'thick' ? limit : plus(limit, tolerance), item[side])) return []
+    const has = formatLength(mustCover(item[side], told[unit][side]), unit)
+    return [`${has} ${side}, at most ${formatLength(limit, unit)}`]
+  })
+
+function ratioMisses(x: Fraction, { least, most }: NonNullable<LetterClass['ratio']>): string[] {
+  const times = (n: Fraction): string => String(Number(n.toString(2)))
+  if (x.equals(1) && x.lt(least)) return [`square, at least ${times(least)} times as long as high`]
+  if (x.lt(least)) return [`only ${times(x.floor(2))} times as long as high, at least ${times(least)}`]
+  if (most && x.gt(most)) return [`${times(x.ceil(2))} times as long as high, at most ${times(most)}`]
+  return []
+}
