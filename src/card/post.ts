@@ -27,8 +27,8 @@ export interface PostInput {
   readonly paper: Length
 }
 
-/** Where an envelope is thickest its front, a side flap, the back and the top flap lie on one another. */
-const sheetsDeep = 4
+/** Where an envelope is thickest its front, two side flaps that lap, the back and the top flap lie on one another. */
+const sheetsDeep = 5
 
 /**
  * How a card posts in each country that is known: in the envelope made for it; otherwise in the smallest standard one

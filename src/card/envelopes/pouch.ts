@@ -1,5 +1,5 @@
 import { type Size, same, times, zero } from '../../length/length.ts'
-import type { Bond, Hinge, Plate, Point, Segment, Stock, Structure } from '../structure.ts'
+import type { Bond, Hinge, Plate, Point, Polygon, Segment, Stock, Structure } from '../structure.ts'
 
 /** A flap of an envelope: its edges beyond its crease, counter-clockwise about the front. */
 export interface Flap {
@@ -22,32 +22,25 @@ export interface PouchInput {
  */
 export function pouch({ stock, sheet, corners, flaps }: PouchInput): Structure {
   const [bottomLeft, bottomRight, topRight, topLeft] = corners
-  const edges = [
-    [bottomLeft, bottomRight],
-    [bottomRight, topRight],
-    [topRight, topLeft],
-    [topLeft, bottomLeft],
-  ] as const
   const [bottom, right, top, left] = flaps
-  const plates: Plate[] = [{ name: 'front', piece: 'envelope', outline: corners, holes: [] }]
-  const hinges: Hinge[] = []
-  const cuts: Segment[] = []
-  for (const [i, [from, to]] of edges.entries()) {
-    const flap = flaps[i]
-    if (!flap) continue
-    plates.push({
-      name: flap.name,
-      piece: 'envelope',
-      outline: [to, from, ...flap.beyond],
-      holes: [],
-    })
-    hinges.push({ between: ['front', flap.name], line: { from, to }, fold: 'valley' })
-    cuts.push(...cutsAlong([from, ...flap.beyond, to], sheet))
-  }
+  // Of plates that could lie in either order the first one named lies in front: the top flap shuts over the others.
+  const hung = [
+    { flap: top, from: topRight, to: topLeft },
+    { flap: bottom, from: bottomLeft, to: bottomRight },
+    { flap: left, from: topLeft, to: bottomLeft },
+    { flap: right, from: bottomRight, to: topRight },
+  ]
+  const plate = (name: string, outline: Polygon): Plate => ({ name, piece: 'envelope', outline, holes: [] })
+  const cuts = hung.flatMap(({ flap, from, to }) => cutsAlong([from, ...flap.beyond, to], sheet))
   return {
     pieces: [{ name: 'envelope', kind: 'loose', stock, count: 1, size: sheet, cuts }],
-    plates,
-    hinges,
+    plates: [
+      ...hung.map(({ flap, from, to }) => plate(flap.name, [to, from, ...flap.beyond])),
+      plate('front', corners),
+    ],
+    hinges: hung.map(
+      ({ flap, from, to }): Hinge => ({ between: ['front', flap.name], line: { from, to }, fold: 'valley' }),
+    ),
     bonds: [seam(bottom, left, bottomLeft), seam(bottom, right, bottomRight)],
     stops: [],
     display: {
