@@ -62,7 +62,8 @@ export function checkCard(block: YamlBlock, wishes: CardWishes): { card?: Card; 
     places: new Map(),
   }
   for (const { key, keyPlace } of fields.values()) reading.places.set(key, keyPlace)
-  const written = styleOf(reading, fields, block)
+  const stockOf = stockReader(reading, fields)
+  const written = styleOf(reading, fields, block, stockOf)
   if (!written) return { findings }
   const chosen = chosenIn(reading, fields, written.style)
   const fold = { ...written, style: styleFor(written.style, chosen) }
@@ -71,7 +72,6 @@ export function checkCard(block: YamlBlock, wishes: CardWishes): { card?: Card; 
   checkKeys(reading, fields, [...blockKeys, ...own], `a \`${style.name}\` card`)
 
   const closed = closedCell(reading, fields, block, wishes.closed)
-  const stockOf = stockReader(reading, fields)
   const built = mechanismCell(reading, fields, fold, chosen, closed, stockOf)
   const bareCreases = keep(() => wishes.inCreases?.(built()))
   const bench = layBench(reading, fields, fold.style, built, stockOf, bareCreases)
@@ -112,7 +112,12 @@ export function checkCard(block: YamlBlock, wishes: CardWishes): { card?: Card; 
   return card && !hasErrors(all) ? { card, findings: all } : { findings: all }
 }
 
-function styleOf(reading: Reading, fields: Fields, block: YamlBlock): ReadFold | undefined {
+function styleOf(
+  reading: Reading,
+  fields: Fields,
+  block: YamlBlock,
+  stockOf: ReturnType<typeof stockReader>,
+): ReadFold | undefined {
   const field = fields.get('fold')
   const names = [...foldStyles.keys(), 'free']
   if (field?.value.kind !== 'text') {
@@ -126,7 +131,7 @@ function styleOf(reading: Reading, fields: Fields, block: YamlBlock): ReadFold |
     return undefined
   }
   const name = field.value.text.trim()
-  if (name === 'free') return freeFold(reading, fields)
+  if (name === 'free') return freeFold(reading, fields, stockOf)
   const style = foldStyles.get(name)
   if (style?.read) return style.read(reading, fields)
   if (style) return { style, entries: entriesOf(style, fields) }

@@ -1,0 +1,85 @@
+import { same } from '../../../length/length.ts'
+import { type Reading, report, say } from '../../reading.ts'
+import type { PlacedStrip } from './bank-place.ts'
+import { type Box, overlap, stretchOf } from './box.ts'
+import { type Along, acrossOf, type WrittenStrip } from './written.ts'
+
+/** A panel as one strip has it. */
+interface Part {
+  readonly strip: WrittenStrip
+  readonly box: Box
+}
+
+/** Whether panels that several strips share are one plate, and no two panels lie on each other. */
+export function checkSheet(reading: Reading, placed: readonly PlacedStrip[]): boolean {
+  const before = reading.findings.length
+  const parts = new Map<string, Part[]>()
+  for (const { strip, boxes } of placed)
+    for (const [name, box] of boxes) parts.set(name, [...(parts.get(name) ?? []), { strip, box }])
+  for (const [name, own] of parts) checkShared(reading, name, own)
+  if (reading.findings.length === before) checkApart(reading, [...parts])
+  return reading.findings.length === before
+}
+
+function checkShared(reading: Reading, name: string, parts: readonly Part[]): void {
+  const [first, ...others] = parts
+  if (!first) return
+  const beside = others.filter(({ strip }) => strip.along === first.strip.along)
+  const ends = (part: Part) => stretchOf(part.box, part.strip.along)
+  const inLine = (which: 'from' | 'to') => beside.every((part) => same(ends(part)[which], ends(first)[which]))
+  const odd = beside.find((part) => !same(ends(part).from, ends(first).from)) ?? beside[0]
+  if (odd && !inLine('from') && !inLine('to')) elsewhere(reading, name, first, odd)
+  const gap = beside.find((part, i) => !touches(part.box, (beside[i - 1] ?? first).box, part.strip.along))
+  if (gap)
+    report(
+      reading,
+      'shared-panel',
+      placeIn(gap.strip, name),
+      `Another strip lies between the parts of \`${name}\`, and does not have it`,
+      `Name \`${name}\` in the strip between too, or give its parts different names`,
+    )
+  // Where strips cross, the panel lies within what the first ones make of it.
+  const crossing = others.find(
+    (part) => part.strip.along !== first.strip.along && !overlap(part.box, first.box),
+  )
+  if (crossing) elsewhere(reading, name, first, crossing)
+}
+
+function elsewhere(reading: Reading, name: string, first: Part, other: Part): void {
+  const { along } = other.strip
+  const [one, two] = [first, other].map(({ strip, box }) => {
+    const { from, to } = stretchOf(box, along)
+    return `from ${say(reading, from)} to ${say(reading, to)} in \`${strip.name}\``
+  })
+  report(
+    reading,
+    'shared-panel',
+    placeIn(other.strip, name),
+    `\`${name}\` reaches ${one}, but ${two}`,
+    `Change the lengths before it, so that it begins or ends in one line in both`,
+  )
+}
+
+const placeIn = ({ panels, place }: WrittenStrip, name: string) =>
+  panels.find((panel) => panel.name === name)?.place ?? place
+
+/** Whether the parts of a panel in two strips lie against each other. */
+function touches(a: Box, b: Box, along: Along): boolean {
+  const [p, q] = [stretchOf(a, acrossOf(along)), stretchOf(b, acrossOf(along))]
+  return same(p.to, q.from) || same(q.to, p.from)
+}
+
+function checkApart(reading: Reading, parts: readonly (readonly [string, readonly Part[]])[]): void {
+  for (const [i, [name, own]] of parts.entries())
+    for (const [other, theirs] of parts.slice(i + 1)) {
+      const clash = theirs.find((part) => own.some(({ box }) => overlap(box, part.box)))
+      if (clash)
+        report(
+          reading,
+          'overlap',
+          placeIn(clash.strip, other),
+          `\`${name}\` and \`${other}\` lie on each other on the flat sheet, so they cannot be cut from one`,
+          'Make one of them shorter, or describe one of them under `sheets:` and stick it on',
+        )
+    }
+}
