@@ -7,8 +7,9 @@ import { same, type Unit, zero } from '../length/length.ts'
 import type { FilledLesson, ProvenCard } from '../lesson/lesson.ts'
 import { atMark } from './card-measures.ts'
 import { count, type Listing, measure, type Section, withoutEmptyColumns, words } from './listing.ts'
+import { mailingSections } from './mailing-listing.ts'
 
-/** The measures of a lesson as tables: pieces, scores, the shut and the standing card, lettering, envelope. */
+/** The measures of a lesson as tables: pieces, scores, the shut and the standing card, lettering, envelope, post. */
 export function measuresListing(lesson: FilledLesson): Listing {
   const several = lesson.cards.length > 1
   return {
@@ -24,7 +25,7 @@ export function measuresListing(lesson: FilledLesson): Listing {
 }
 
 function cardSections(proven: ProvenCard, { unit }: FilledLesson): Section[] {
-  const { structure, lettering, envelope } = proven.card
+  const { structure, lettering, envelope, mailing } = proven.card
   const sections: Section[] = [
     { heading: 'The card', columns: [words('what'), measure('measure')], rows: cardRows(proven) },
     {
@@ -70,6 +71,7 @@ function cardSections(proven: ProvenCard, { unit }: FilledLesson): Section[] {
       columns: [words('what'), measure('measure')],
       rows: envelope ? envelopeRows(envelope, unit) : [],
     },
+    ...(proven.proof.closed ? mailingSections(mailing) : []),
   ]
   return sections.filter(({ rows }) => rows.length > 0)
 }

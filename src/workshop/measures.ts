@@ -1,4 +1,4 @@
-import type { Card } from '../card/card.ts'
+import type { Card, Envelope } from '../card/card.ts'
 import { type Score, scoresOfPiece } from '../card/scores.ts'
 import { slantsOfPiece } from '../card/slants.ts'
 import type { Piece, Segment } from '../card/structure.ts'
@@ -8,6 +8,7 @@ import type { FilledLesson, ProvenCard } from '../lesson/lesson.ts'
 import { atMark } from './card-measures.ts'
 import { type FindingJson, findingJson } from './finding-json.ts'
 import { type LengthJson, lengthJson, type SizeJson, sizeJson } from './length-json.ts'
+import { type FitJson, fitJson, type PostJson, postJson } from './mailing-json.ts'
 
 export interface ScoreJson {
   readonly at: LengthJson
@@ -38,6 +39,11 @@ export interface EnvelopeJson {
   readonly inside: SizeJson
   /** Where a side seam envelope is scored; a diagonal one has its first score only. */
   readonly scores?: readonly { readonly at: LengthJson; readonly along: 'width' | 'height' }[]
+  /** How a diagonal one is scored, from corner to corner of its front. */
+  readonly slants?: PieceJson['slants']
+  readonly cuts: PieceJson['cuts']
+  /** Its panels in the order in which they fold over the front. */
+  readonly folding: readonly string[]
 }
 
 export interface CardJson {
@@ -56,6 +62,9 @@ export interface CardJson {
     readonly marks: readonly LengthJson[]
   }[]
   readonly envelope?: EnvelopeJson
+  /** The standard envelopes that take it, the smallest first. Missing, as `post` is, when the card does not fold. */
+  readonly fits?: readonly FitJson[]
+  readonly post?: readonly PostJson[]
   /** What folding the card found out. */
   readonly findings: readonly FindingJson[]
 }
@@ -101,12 +110,20 @@ function cardJson({ card, proof }: ProvenCard, { unit, grid }: FilledLesson): Ca
       gap: L(gap),
       marks: marks.map(L),
     })),
-    ...(card.envelope && { envelope: envelopeJson(card.envelope, unit) }),
+    ...(card.envelope && { envelope: envelopeJson(card.envelope, L, unit) }),
+    ...(closed && {
+      fits: card.mailing.fits.map((fit) => fitJson(fit, unit)),
+      post: card.mailing.post.map(postJson),
+    }),
     findings: proof.findings.map(findingJson),
   }
 }
 
-function pieceJson(piece: Piece, { structure }: Card, L: (x: Length) => LengthJson): PieceJson {
+function pieceJson(
+  piece: Piece,
+  { structure }: Pick<Card, 'structure'>,
+  L: (x: Length) => LengthJson,
+): PieceJson {
   const score = ({ at, along, from, to, fold, side }: Score): ScoreJson => ({
     at: L(at),
     along,
@@ -137,17 +154,19 @@ function pieceJson(piece: Piece, { structure }: Card, L: (x: Length) => LengthJs
   }
 }
 
-function envelopeJson(envelope: NonNullable<Card['envelope']>, unit: Unit): EnvelopeJson {
-  const { make, stock, sheet, score, inside, scores } = envelope
+function envelopeJson(envelope: Envelope, L: (x: Length) => LengthJson, unit: Unit): EnvelopeJson {
+  const { make, stock, sheet, score, inside, scores, structure, folding } = envelope
+  const [piece] = structure.pieces.map((one) => pieceJson(one, envelope, L))
   return {
     make,
     stock: stock.name,
     sheet: sizeJson(sheet, unit),
-    score: lengthJson(score, unit),
+    score: L(score),
     inside: sizeJson(inside, unit),
-    ...(scores.length > 0 && {
-      scores: scores.map(({ at, along }) => ({ at: lengthJson(at, unit), along })),
-    }),
+    ...(scores.length > 0 && { scores: scores.map(({ at, along }) => ({ at: L(at), along })) }),
+    ...(piece?.slants && { slants: piece.slants }),
+    cuts: piece?.cuts ?? [],
+    folding,
   }
 }
 

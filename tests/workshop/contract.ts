@@ -68,7 +68,34 @@ const card = z.strictObject({
       score: length,
       inside: size,
       scores: z.array(z.strictObject({ at: length, along: z.enum(['width', 'height']) })).optional(),
+      slants: piece.shape.slants,
+      cuts: piece.shape.cuts.min(1),
+      folding: z.array(z.string()).length(4),
     })
+    .optional(),
+  fits: z
+    .array(
+      z.strictObject({
+        name: z.string(),
+        series: z.enum(['ISO 269', 'US trade']),
+        size,
+        room: size,
+        tight: z.boolean(),
+      }),
+    )
+    .optional(),
+  post: z
+    .array(
+      z.strictObject({
+        country: z.string(),
+        class: z.string().min(1),
+        inside: z.string().min(1),
+        why: z.array(z.string().min(1)),
+        weight: z.string().min(1).optional(),
+        asOf: z.string().min(1),
+      }),
+    )
+    .min(1)
     .optional(),
   findings: z.array(finding),
 })
