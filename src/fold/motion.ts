@@ -2,6 +2,7 @@ import type { Display } from '../card/structure.ts'
 import type { Finding } from '../length/finding.ts'
 import { listOf } from '../length/finding.ts'
 import type { Assembly } from './assembly.ts'
+import { crossingsAt, evenly } from './crossings.ts'
 import { type Freedom, freedomOf } from './freedom.ts'
 import { drivesOf, linkageOf, movingJoints } from './joints.ts'
 import type { Linkage } from './linkage.ts'
@@ -16,6 +17,8 @@ import { blend, solveFolds } from './solve.ts'
 export interface Motion {
   readonly linkage: Linkage
   readonly freedom: number
+  /** Whether its rings and stops lead it all the way; otherwise a hand may take another way to the same end. */
+  readonly isLed: boolean
   /** Folds after `share` of the way from shut (0) to standing (1); undefined beyond what can be reached. */
   readonly foldsAt: (share: number) => readonly number[] | undefined
 }
@@ -24,6 +27,7 @@ export interface Motion {
  * Opens the shut card to its display angles, or until its stops touch.
  *
  * @param folds of the links in the shut card, in radians.
+ * @param unfolding the order in which a hand opens creases that are in no ring, if all at once is too much.
  */
 export function motionOf(
   assembly: Assembly,
@@ -31,6 +35,7 @@ export function motionOf(
   folds: readonly number[],
   display: Display,
   findings: Finding[],
+  unfolding: () => readonly number[] | undefined,
 ): Motion {
   const linkage = linkageOf(assembly, rings, folds)
   const { rests } = linkage
@@ -41,26 +46,46 @@ export function motionOf(
       ? openByResting(linkage, folds, moving, drives)
       : rings.cycles.length > 0 && moving.length > 0
         ? openByLeading(linkage, folds, moving, drives)
-        : openFreely(folds, drives)
+        : openFreely(assembly, linkage, folds, drives, unfolding)
   if (!opening?.arrives) findings.push(doesNotStand(assembly, display, opening))
   const freedom = freedomOf(linkage, rings, folds, opening?.moments ?? [])
   if (rests.length === 0) findings.push(...floppy(assembly, rings, drives, freedom))
   return {
     linkage,
     freedom: freedom.all,
+    isLed: rests.length > 0 || rings.cycles.length > 0,
     foldsAt: (share) => opening && foldsAt(linkage, moving, opening, share),
   }
 }
 
-/** Without rings every crease bends as it is told. */
-function openFreely(shut: readonly number[], drives: Drives): Opening {
+/** Without rings every crease bends as it is told: all together, or one after the other if they would meet. */
+function openFreely(
+  assembly: Assembly,
+  linkage: Linkage,
+  shut: readonly number[],
+  drives: Drives,
+  unfolding: () => readonly number[] | undefined,
+): Opening {
   const folds = [...shut]
   for (const { joint, fold } of drives) folds[joint] = fold
-  const moments = [
-    { share: 0, folds: shut, reach: [] },
-    { share: 1, folds, reach: [] },
-  ]
-  return { moments, led: drives.map(({ joint }) => joint), arrives: true }
+  const opening = (stages: readonly (readonly number[])[]): Opening => ({
+    moments: stages.map((stage, i) => ({ share: i / (stages.length - 1), folds: stage, reach: [] })),
+    led: drives.map(({ joint }) => joint),
+    arrives: true,
+  })
+  const together = opening([shut, folds])
+  const crosses = (found: Opening): boolean =>
+    crossingsAt(
+      assembly,
+      linkage,
+      evenly((share) => foldsAt(linkage, [], found, share)),
+    ).length > 0
+  if (drives.length < 2 || !crosses(together)) return together
+  const first = (unfolding() ?? []).filter((joint) => folds[joint] !== shut[joint])
+  if (first.length === 0) return together
+  const stages: (readonly number[])[] = [shut]
+  for (const joint of first) stages.push((stages.at(-1) ?? shut).with(joint, folds[joint] ?? 0))
+  return opening([...stages.slice(0, -1), folds])
 }
 
 /** Between two moments that are known, the folds are blended and the rings closed again. */

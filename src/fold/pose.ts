@@ -58,5 +58,10 @@ export interface Proof {
   readonly freedom: number
   /** The pose part of the way from shut (0) to standing (1); undefined when it cannot be reached. */
   readonly between: (share: number) => Pose | undefined
+  /**
+   * The creases, each by the two plates that it joins, in an order in which a hand can fold them one after the other,
+   * from the flat sheet to the shut card; those that move together in a ring left out. Undefined when none was found.
+   */
+  readonly folding: () => readonly (readonly [string, string])[] | undefined
   readonly findings: readonly Finding[]
 }

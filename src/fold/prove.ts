@@ -6,12 +6,14 @@ import { boxOf, isBox } from './box.ts'
 import { growthOf } from './growth.ts'
 import { type Model, modelOf } from './model.ts'
 import { motionOf } from './motion.ts'
+import { crossingsWhileOpening } from './movement.ts'
 import type { Closed, Proof } from './pose.ts'
 import { type Rings, ringsOf } from './rings.ts'
 import { sectionOf } from './section.ts'
 import { shutInSpace, shutSection } from './shut.ts'
 import { closedOf } from './shut-pose.ts'
 import { standingOf } from './standing.ts'
+import { unfoldingOf } from './unfolding.ts'
 
 /**
  * Folds a card: whether and how it shuts, in which order its layers lie, how thick it gets, how it stands and how it
@@ -23,7 +25,7 @@ import { standingOf } from './standing.ts'
  */
 export function foldCard(structure: Structure): Proof {
   const findings: Finding[] = []
-  const nothing = { freedom: 0, between: () => undefined, findings }
+  const nothing = { freedom: 0, between: () => undefined, folding: () => undefined, findings }
   const model = modelOf(structure, findings)
   if (!model) return nothing
   const bodies = bodiesOf(model, findings)
@@ -31,9 +33,20 @@ export function foldCard(structure: Structure): Proof {
   for (const root of otherRoots(model, bodies)) shut(model, bodies, root, findings)
   const main = shut(model, bodies, model.shown, findings)
   if (!main) return nothing
-  const { assembly, rings, folds, closed } = main
-  const motion = motionOf(assembly, rings, folds, structure.display, findings)
-  return { closed: closed(), ...standingOf(assembly, motion, structure.display), findings }
+  const { assembly, rings, folds, closed, unfolding } = main
+  const motion = motionOf(assembly, rings, folds, structure.display, findings, unfolding)
+  findings.push(...crossingsWhileOpening(assembly, motion))
+  const folding = (): [string, string][] | undefined =>
+    unfolding()
+      ?.map((link) => namesAt(assembly, link))
+      .reverse()
+  return { closed: closed(), ...standingOf(assembly, motion, structure.display), folding, findings }
+}
+
+function namesAt({ links, plates, model }: Assembly, link: number): [string, string] {
+  const { p, q } = links[link] ?? { p: 0, q: 0 }
+  const nameOf = (i: number): string => model.plates[plates[i]?.index ?? 0]?.name ?? ''
+  return [nameOf(p), nameOf(q)]
 }
 
 interface Shutting {
@@ -42,6 +55,8 @@ interface Shutting {
   /** Of the links, in radians. */
   readonly folds: readonly number[]
   readonly closed: () => Closed
+  /** Links in the order in which a hand opens them. */
+  readonly unfolding: () => readonly number[] | undefined
 }
 
 /**
@@ -57,11 +72,12 @@ function shut(model: Model, bodies: Bodies, root: number, findings: Finding[]): 
   const rings = ringsOf(assembly.bodies, assembly.links)
   if (isBox(assembly)) {
     const box = boxOf(assembly, rings, findings)
-    return box && { assembly, rings, ...box }
+    return box && { assembly, rings, ...box, unfolding: () => undefined }
   }
   const found = section ? shutSection(section, rings, findings) : shutInSpace(assembly, rings, findings)
   const folds = found?.layout.closing.folded.map((folded) => (folded ? Math.PI : 0))
-  return found && folds && { assembly, rings, folds, closed: () => closedOf(found) }
+  if (!found || !folds) return undefined
+  return { assembly, rings, folds, closed: () => closedOf(found), unfolding: () => unfoldingOf(found, rings) }
 }
 
 /** The bodies as they are, each in its own flat coordinates. */

@@ -32,7 +32,7 @@ test.each(['folding', 'edge', 'sheet', 'envelope'] as const)('%s is not drawn ye
 })
 
 test('a card that does not fold can be drawn flat, but not standing, shut or with a span', () => {
-  const proof = { freedom: 0, between: () => undefined, findings: [] }
+  const proof = { freedom: 0, between: () => undefined, folding: () => undefined, findings: [] }
   const flat = { card: card.card, proof }
   expect(drawFigure('flat', flat, undefined, 'in')).toHaveProperty('svg')
   for (const [show, of] of [
