@@ -15,7 +15,12 @@ export const sizes = [
 ] as const
 
 /** The sizes that a fold cannot be made in, and says so. All others can. */
-const refusedBy: Readonly<Record<string, readonly string[]>> = {}
+const refusedBy: Readonly<Record<string, readonly string[]>> = {
+  // Four panels with three steps between them are higher than these.
+  waterfall: ['A7 landscape', '3 x 3 in'],
+  // It is square.
+  endless: ['7 x 5 in', '120 x 170 mm', '4 1/4 x 5 1/2 in', 'A6', 'A7 landscape'],
+}
 
 export const isRefused = ({ name }: FoldStyle, closed: string): boolean =>
   refusedBy[name]?.includes(closed) ?? false
