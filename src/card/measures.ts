@@ -86,4 +86,5 @@ export function defineEnvelope(scope: Scope, cell: Cell<Envelope>): void {
       ),
     )
   scope.define('envelope.stock', () => text(cell().stock.name))
+  scope.define('envelope.folding', () => text(listOf(cell().folding)))
 }

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest'
 import type { Envelope } from '../../src/card/card.ts'
 import type { Polygon } from '../../src/card/structure.ts'
 import { numberIn, toMm } from '../../src/length/length.ts'
-import { cardOf } from './block.ts'
+import { cardOf, measure } from './block.ts'
 
 /*
  * Envelopes folded here with floats, by mirroring points at the creases, and never with the program's own folding.
@@ -161,4 +161,9 @@ test('where a 7 × 5 card has its cuts', () => {
       [d, p, 0, p - d],
     ]),
   )
+})
+
+test('a lesson can say the order in which the flaps fold', () => {
+  const card = cardOf('fold: side\nclosed: 7 x 5 in\nenvelope: side seam')
+  expect(measure(card, 'envelope.folding')).toBe('left flap, right flap, back and top flap')
 })
