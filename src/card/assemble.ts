@@ -21,6 +21,7 @@ export function assemble(built: Built, bench: Parts): Structure {
     bonds: [...built.bonds, ...stuckOn.flatMap((part) => part.bonds)],
     stops: built.stops,
     ...(built.shut && { shut: built.shut }),
+    ...(built.upsideDown && { upsideDown: built.upsideDown }),
     pads: [...(built.pads ?? []), ...lettering.flatMap(({ pads }) => pads)],
     display: built.display,
   }

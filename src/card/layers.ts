@@ -95,11 +95,12 @@ export function layerCell(bench: Workbench, { key: name, keyPlace, value }: Fiel
           'Make the border 0 or more',
         )
     const seen = side ?? first.side
+    const upsideDown = bench.built().upsideDown ?? []
     const plateName = (t: Target) => (targets.length === 1 ? name : `${name} on ${t.plate}`)
     return {
       piece: { name, kind: 'layer', stock, count: targets.length, size, cuts: [] },
       plates: targets.map((t) => ({ name: plateName(t), piece: name, outline: rectangle(size), holes: [] })),
-      bonds: targets.map((t) => bondOn(t, plateName(t), seen, border, raise())),
+      bonds: targets.map((t) => bondOn(t, plateName(t), { side: seen, border, height: raise(), upsideDown })),
       layer: { name, on: targets.map((t) => t.plate), side: seen, border, plates: targets.map(plateName) },
     }
   })
@@ -117,12 +118,23 @@ function commonSize(targets: readonly Target[]): Size | undefined {
   return w.by.gt(atMost) || h.by.gt(atMost) ? undefined : { width: w.least, height: h.least }
 }
 
-/** Seen from the back a panel's left is its right, and a layer there lies turned over. */
-function bondOn(target: Target, plate: string, side: Side, border: Border, height: Length): Bond {
-  const bottom = plus(target.bottom, border.bottom)
+interface Laying {
+  readonly side: Side
+  readonly border: Border
+  readonly height: Length
+  readonly upsideDown: readonly string[]
+}
+
+/** On the outside a layer lies turned over, sideways or head over heels: its left or its top is the panel's right or bottom. */
+function bondOn(target: Target, plate: string, { side, border, height, upsideDown }: Laying): Bond {
+  const over = side === 'back'
+  const onHead = over && upsideDown.includes(target.plate)
   const left =
-    side === 'face'
-      ? plus(target.left, border.left)
-      : minus(plus(target.left, target.size.width), border.left)
-  return { plate, onto: target.plate, side, over: side === 'back', turn: 0, at: point(left, bottom), height }
+    over && !onHead
+      ? minus(plus(target.left, target.size.width), border.left)
+      : plus(target.left, border.left)
+  const bottom = onHead
+    ? minus(plus(target.bottom, target.size.height), border.bottom)
+    : plus(target.bottom, border.bottom)
+  return { plate, onto: target.plate, side, over, turn: onHead ? 180 : 0, at: point(left, bottom), height }
 }

@@ -129,5 +129,7 @@ export interface Structure {
    * otherwise choose. Any other angle makes the card a box: it is not laid flat, and shut it stands as these say.
    */
   readonly shut?: readonly Bend[]
+  /** Plates whose outside is read the other way up, as the front of a card that hangs from its upper edge. */
+  readonly upsideDown?: readonly string[]
   readonly display: Display
 }

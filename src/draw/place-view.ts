@@ -60,11 +60,19 @@ export function layerView(card: Card, layer: Layer): PlaceView | undefined {
         const carry = ontoPanel(bond)
         return [plate?.outline ?? [], ...(plate?.holes ?? [])].map((loop) => seen(flatLoop(loop).map(carry)))
       }),
-    border: layer.border,
+    border: bonds[0]?.turn === 180 ? headOver(layer.border) : layer.border,
     raise: (bonds[0] as (typeof bonds)[number]).height,
     onto: ground.kind === 'base' ? (back ? 'the outside of' : 'the inside of') : back ? 'the back of' : '',
   }
 }
+
+/** A border as it lies when what is read upside down is drawn with the rest of its sheet. */
+const headOver = ({ left, right, top, bottom }: Border): Border => ({
+  left: right,
+  right: left,
+  top: bottom,
+  bottom: top,
+})
 
 /** What is a valley on one side is a mountain on the other. */
 const otherWay: Readonly<Record<Fold, Fold>> = { valley: 'mountain', mountain: 'valley' }

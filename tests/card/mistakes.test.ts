@@ -123,7 +123,7 @@ describe('mistakes in a card block', () => {
       'impossible-size',
       3,
       7,
-      'Leave less',
+      'at most 4 7/8 in',
     ],
     ['free without panels', 'fold: free\nclosed: 5 x 7 in', 'missing-key', 1, 1, 'Add `panels:`'],
     [

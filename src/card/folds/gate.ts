@@ -1,46 +1,55 @@
 import { fitInside } from '../../length/grid.ts'
 import { minus, part, shorter, times } from '../../length/length.ts'
+import { bySpine, closedBySpine } from '../on-top.ts'
+import { spineChoice, spineOf } from '../spine.ts'
 import { upright } from '../strip.ts'
-import type { FoldStyle } from '../style.ts'
+import type { Chosen, FoldStyle, Panels } from '../style.ts'
 
 /**
  * left door D · V · back W · V · right door D, D = (W - part)/2. What does not halve on the ruler widens the gap: doors
- * of one size take the same layers.
+ * of one size take the same layers. With the spine at the top the doors are an upper and a lower one.
  */
-export const gate: FoldStyle<'part'> = {
+export const gate: FoldStyle<'part', never, 'spine'> = {
   name: 'gate',
   summary: 'Two doors that meet in the middle of the front.',
   parameters: { part: { help: 'gap between the shut doors', usual: '0', round: 'up' } },
-  panels: { 'left door': 'back', back: 'face', 'right door': 'back' },
-  limits: ({ closed, lengths, grid, say }) =>
-    shorter(minus(closed.width, lengths.part), times(grid, 2))
-      ? [
-          {
-            about: 'part',
-            message: `A gap of ${say(lengths.part)} leaves no doors on a card this wide`,
-            suggestion: `Leave less than ${say(part(closed.width, 2))} between the doors`,
-          },
-        ]
-      : [],
-  build({ closed, lengths, stock, grid }) {
-    const door = fitInside(part(minus(closed.width, lengths.part), 2), grid)
-    return upright(
+  choices: { spine: { ...spineChoice, help: 'where the first door hangs: the other is opposite' } },
+  panels: panelsOf('left door', 'right door'),
+  panelsFor: (chosen) => panelsOf(...doorsOf(chosen)),
+  limits(input) {
+    const { width } = closedBySpine(input)
+    const widest = minus(width, times(input.grid, 2))
+    if (!shorter(widest, input.lengths.part)) return []
+    return [
       {
-        stock,
-        panels: [
-          { name: 'left door', length: door },
-          { name: 'back', length: closed.width },
-          { name: 'right door', length: door },
-        ],
-        folds: ['valley', 'valley'],
-        across: closed.height,
+        about: 'part',
+        message: `A part of ${input.say(input.lengths.part)} between the doors leaves nothing of them`,
+        suggestion: `Make the part at most ${input.say(widest)}`,
       },
-      'back',
-      [
-        ['left door', 'back', 75],
-        ['back', 'right door', 75],
-      ],
-    )
+    ]
+  },
+  build(input) {
+    const [left, right] = doorsOf(input)
+    return bySpine(input, ({ width, height }) => {
+      const door = fitInside(part(minus(width, input.lengths.part), 2), input.grid)
+      return upright(
+        {
+          stock: input.stock,
+          panels: [
+            { name: left, length: door },
+            { name: 'back', length: width },
+            { name: right, length: door },
+          ],
+          folds: ['valley', 'valley'],
+          across: height,
+        },
+        'back',
+        [
+          [left, 'back', 75],
+          ['back', right, 75],
+        ],
+      )
+    })
   },
   starter: `fold: gate
 closed: 5 x 7 in
@@ -54,4 +63,12 @@ layers:
     on: back
     border: 1/8 in
     stock: white paper`,
+}
+
+function doorsOf(chosen: Pick<Chosen, 'choices'>): [string, string] {
+  return spineOf(chosen) === 'top' ? ['upper door', 'lower door'] : ['left door', 'right door']
+}
+
+function panelsOf(left: string, right: string): Panels {
+  return { [left]: 'back', back: 'face', [right]: 'back' }
 }

@@ -1,40 +1,46 @@
 import { minus, shorter } from '../../length/length.ts'
+import { bySpine, closedBySpine } from '../on-top.ts'
+import { spineChoice } from '../spine.ts'
 import { upright } from '../strip.ts'
 import type { FoldStyle } from '../style.ts'
 
 /** cover W · V · back W · V · tuck W - c. The tuck folds in first and is narrower by the creep, so that it lies flat. */
-export const letter: FoldStyle<'creep'> = {
+export const letter: FoldStyle<'creep', never, 'spine'> = {
   name: 'letter',
-  summary: 'Three panels; the right one tucks in under the cover.',
+  summary: 'Three panels; the last one tucks in under the cover.',
   parameters: { creep: { help: 'how much narrower the tucked panel is', usual: '1/16 in', round: 'up' } },
+  choices: { spine: { ...spineChoice, help: 'where the cover hangs: the tucked panel is opposite' } },
   panels: { cover: 'back', back: 'face', tuck: 'back' },
-  limits: ({ closed, lengths, say }) =>
-    shorter(lengths.creep, closed.width)
-      ? []
-      : [
-          {
-            about: 'creep',
-            message: `A creep of ${say(lengths.creep)} leaves nothing to tuck in`,
-            suggestion: `Make the creep less than ${say(closed.width)}; 1/16 in is usual`,
-          },
-        ],
-  build({ closed, lengths, stock }) {
-    return upright(
+  limits(input) {
+    const most = minus(closedBySpine(input).width, input.grid)
+    if (!shorter(most, input.lengths.creep)) return []
+    return [
       {
-        stock,
-        panels: [
-          { name: 'cover', length: closed.width },
-          { name: 'back', length: closed.width },
-          { name: 'tuck', length: minus(closed.width, lengths.creep) },
-        ],
-        folds: ['valley', 'valley'],
-        across: closed.height,
+        about: 'creep',
+        message: `A creep of ${input.say(input.lengths.creep)} leaves nothing to tuck in`,
+        suggestion: `Make the creep at most ${input.say(most)}; 1/16 in is usual`,
       },
-      'back',
-      [
-        ['back', 'tuck', 80],
-        ['cover', 'back', 60],
-      ],
+    ]
+  },
+  build(input) {
+    return bySpine(input, ({ width, height }) =>
+      upright(
+        {
+          stock: input.stock,
+          panels: [
+            { name: 'cover', length: width },
+            { name: 'back', length: width },
+            { name: 'tuck', length: minus(width, input.lengths.creep) },
+          ],
+          folds: ['valley', 'valley'],
+          across: height,
+        },
+        'back',
+        [
+          ['back', 'tuck', 80],
+          ['cover', 'back', 60],
+        ],
+      ),
     )
   },
   starter: `fold: letter

@@ -1,27 +1,32 @@
+import { bySpine } from '../on-top.ts'
+import { spineChoice } from '../spine.ts'
 import { upright } from '../strip.ts'
 import type { FoldStyle } from '../style.ts'
 
-/** front W · V · back W. The spine is on the left of the front. */
-export const side: FoldStyle<never> = {
+/** front W · V · back W. The spine is on the left of the front, or at its top. */
+export const side: FoldStyle<never, never, 'spine'> = {
   name: 'side',
-  summary: 'One sheet folded once, opening like a book.',
+  summary: 'One sheet folded once, opening like a book or like a tent.',
   parameters: {},
+  choices: { spine: spineChoice },
   panels: { front: 'back', back: 'face' },
   limits: () => [],
-  build({ closed, stock }) {
-    return upright(
-      {
-        stock,
-        panels: [
-          { name: 'front', length: closed.width },
-          { name: 'back', length: closed.width },
-        ],
-        folds: ['valley'],
-        across: closed.height,
-      },
-      'back',
-      [['front', 'back', 130]],
-      66,
+  build(input) {
+    return bySpine(input, ({ width, height }) =>
+      upright(
+        {
+          stock: input.stock,
+          panels: [
+            { name: 'front', length: width },
+            { name: 'back', length: width },
+          ],
+          folds: ['valley'],
+          across: height,
+        },
+        'back',
+        [['front', 'back', 130]],
+        66,
+      ),
     )
   },
   starter: `fold: side

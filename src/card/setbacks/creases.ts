@@ -10,19 +10,22 @@ export type Edge = keyof Border
 export const leastSetback = inches(1, 16)
 
 const mirrored: Record<Edge, Edge> = { left: 'right', right: 'left', top: 'top', bottom: 'bottom' }
+const headOver: Record<Edge, Edge> = { left: 'left', right: 'right', top: 'bottom', bottom: 'top' }
 
 /** The creases along the edges of a panel that close over one of its sides: valleys over its face, mountains over its back. */
 export function closingCreases(
-  { plates, hinges }: Pick<Structure, 'plates' | 'hinges'>,
+  { plates, hinges, upsideDown = [] }: Pick<Structure, 'plates' | 'hinges' | 'upsideDown'>,
   panel: string,
   side: Side,
 ): { crease: Hinge; edge: Edge }[] {
   const plate = plates.find(({ name }) => name === panel)
+  // As it is read: turned over sideways, or head over heels.
+  const outside = upsideDown.includes(panel) ? headOver : mirrored
   const closing: Fold = side === 'face' ? 'valley' : 'mountain'
   return hinges.flatMap((crease) => {
     if (!plate || crease.fold !== closing || !crease.between.includes(panel)) return []
     const edge = edgeAt(plate, crease)
-    return edge ? [{ crease, edge: side === 'back' ? mirrored[edge] : edge }] : []
+    return edge ? [{ crease, edge: side === 'back' ? outside[edge] : edge }] : []
   })
 }
 
