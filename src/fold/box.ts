@@ -102,6 +102,7 @@ function closedBox(assembly: Assembly, linkage: Linkage, folds: readonly number[
     plates: laid,
     order: order.map(({ name }) => name),
     // From sines: to the next hundredth of a millimetre.
+    map: [],
     thickness: mustCover(mm(Number((front - back).toFixed(6))), part(mm(1), 100)),
     pose: new Map(real.map((at, i) => [names[i] ?? '', moved(at, [-low[0], -low[1], -back])])),
   }

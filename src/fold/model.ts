@@ -35,6 +35,14 @@ export interface ModelStop {
   readonly line: readonly [Whole, Whole]
 }
 
+/** Something stuck on `onto` that only adds to the thickness. */
+export interface ModelPad {
+  readonly onto: number
+  readonly front: boolean
+  readonly ring: readonly Whole[]
+  readonly height: number
+}
+
 /** A structure with names looked up and lengths counted. Plates are known by their place in `plates`. */
 export interface Model {
   /** Units of outlines, creases and bonds in a millimetre. */
@@ -45,16 +53,17 @@ export interface Model {
   readonly hinges: readonly ModelHinge[]
   readonly bonds: readonly ModelBond[]
   readonly stops: readonly ModelStop[]
+  readonly pads: readonly ModelPad[]
   /** The plate that stays put. */
   readonly shown: number
 }
 
 /** Counts a structure. Hinges, bonds and stops that name plates it does not have are left out and reported. */
 export function modelOf(structure: Structure, findings: Finding[]): Model | undefined {
-  const { plates, hinges, bonds, stops, display, pieces, shut = [] } = structure
+  const { plates, hinges, bonds, stops, display, pieces, pads = [], shut = [] } = structure
   const calipers = new Map(pieces.map(({ name, stock }) => [name, stock.caliper]))
   const perMm = unitsPerMm(coordinatesOf(structure))
-  const thinPerMm = unitsPerMm([...calipers.values(), ...bonds.map((b) => b.height)])
+  const thinPerMm = unitsPerMm([...calipers.values(), ...[...bonds, ...pads].map((b) => b.height)])
   const at = ({ x, y }: Point): Whole => [countOf(x, perMm), countOf(y, perMm)]
   const line = ({ from, to }: Segment): [Whole, Whole] => [at(from), at(to)]
   const thin = (x: Length): number => countOf(x, thinPerMm)
@@ -103,6 +112,14 @@ export function modelOf(structure: Structure, findings: Finding[]): Model | unde
         line: line(stop.line),
       }))
       .filter(({ plate, onto }) => plate >= 0 && onto >= 0),
+    pads: pads
+      .map(({ onto, side, outline, height }) => ({
+        onto: find(onto, 'A pad'),
+        front: side === 'face',
+        ring: outline.map(at),
+        height: thin(height),
+      }))
+      .filter(({ onto }) => onto >= 0),
   }
   if (largest(model.plates) < largestCount) return model
   findings.push(tooFine)
@@ -113,12 +130,13 @@ export function modelOf(structure: Structure, findings: Finding[]): Model | unde
 export const isAt = ({ hinge: [a, b] }: Bend, { between }: Pick<Hinge, 'between'>): boolean =>
   between.includes(a) && between.includes(b)
 
-function* coordinatesOf({ plates, hinges, bonds, stops }: Structure): Generator<Length> {
+function* coordinatesOf({ plates, hinges, bonds, stops, pads = [] }: Structure): Generator<Length> {
   const lines = [...hinges.map((h) => h.line), ...stops.flatMap((s) => [s.edge, s.line])]
   const points = [
     ...plates.flatMap((p) => [p.outline, ...p.holes].flat()),
     ...lines.flatMap(({ from, to }) => [from, to]),
     ...bonds.map((b) => b.at),
+    ...pads.flatMap((p) => p.outline),
   ]
   for (const { x, y } of points) {
     yield x

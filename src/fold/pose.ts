@@ -29,6 +29,23 @@ export interface Laid {
   readonly size: Size
 }
 
+/** A part of the shut card all over which the same sheets lie on each other. */
+export interface MapCell {
+  /** A trapezoid or a triangle, counter-clockwise, in mm from the lower left corner of the shut card. */
+  readonly outline: readonly (readonly [x: number, y: number])[]
+  /** From front to back. */
+  readonly sheets: readonly MappedSheet[]
+  /** Of the sheets, the foam between them and the pads on them. */
+  readonly thickness: Length
+}
+
+export interface MappedSheet {
+  readonly plate: string
+  readonly caliper: Length
+  /** Foam and pads between it and the next one behind it, or on its back if it is the last. */
+  readonly behind: Length
+}
+
 /** The card shut. */
 export interface Closed {
   /** A box is not: its plates stand, and its thickness is its depth, seen on the plate that stays put. */
@@ -38,6 +55,8 @@ export interface Closed {
   /** Names of the plates from the one nearest to the viewer to the one on the table. */
   readonly order: readonly string[]
   readonly thickness: Length
+  /** The thickness place by place; `thickness` is the greatest. Nothing for a box. */
+  readonly map: readonly MapCell[]
   readonly pose: Pose
 }
 

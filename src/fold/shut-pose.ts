@@ -1,9 +1,9 @@
-import { type Length, minus, type Size } from '../length/length.ts'
+import { type Length, larger, minus, type Size, zero } from '../length/length.ts'
 import { type Affine, after, apply, applyLinear, determinant, identity, type Whole } from './affine.ts'
 import type { BodyPlate } from './assembly.ts'
 import type { Closed, Laid, Placement } from './pose.ts'
 import type { Shut } from './shut.ts'
-import { thicknessOf } from './thickness.ts'
+import { cellsOf, mapOf, type Pile, type PileCell } from './thickness.ts'
 import { lengthOf } from './whole.ts'
 
 /**
@@ -37,12 +37,17 @@ export function closedOf(shut: Shut): Closed {
       size: sizeOf(box, perMm),
     }
   })
-  const heights = heightsOf(shut)
+  const toMm = (point: Whole): Whole => {
+    const [x, y] = back(point)
+    return [(x - whole[0][0]) / Number(perMm), (y - whole[0][1]) / Number(perMm)]
+  }
+  const pile = pileOf(shut, toMm)
+  const cells = cellsOf(pile)
+  const map = mapOf(model, cells)
+  const heights = heightsOf(pile, cells)
   const pose = new Map(
     plates.map((plate, i): [string, Placement] => {
       const map = laidMap(plate)
-      const [x, y] = back(apply(map, [0, 0]))
-      const mm = (n: number): number => n / Number(perMm)
       const linear = (axis: Whole): [number, number, number] => {
         const [u, v] = applyLinear(map, axis)
         const [p, q] = back([u + base.e, v + base.f])
@@ -51,7 +56,7 @@ export function closedOf(shut: Shut): Closed {
       return [
         laid[i]?.plate ?? '',
         {
-          origin: [mm(x - whole[0][0]), mm(y - whole[0][1]), heights[i] ?? 0],
+          origin: [...toMm(apply(map, [0, 0])), heights.get(plate.index) ?? 0],
           right: linear([1, 0]),
           up: linear([0, 1]),
           normal: [0, 0, faceUp[i] ? 1 : -1],
@@ -64,32 +69,46 @@ export function closedOf(shut: Shut): Closed {
     size: sizeOf(whole, perMm),
     plates: laid,
     order: shut.order.map((i) => laid[i]?.plate ?? ''),
-    thickness: thicknessOf(shut.layout),
+    thickness: map.reduce((most, { thickness }) => larger(most, thickness), zero),
+    map,
     pose,
   }
 }
 
-/** Height of the middle of each sheet above the table, in mm: each lies on the highest of those below it. */
-function heightsOf({ layout, order }: Shut): number[] {
-  const { groups } = layout
-  const { model, plates } = layout.assembly
+/** The shut card as a pile. @param toMm from where the closing lays things to mm of the view. */
+function pileOf({ layout: { assembly, closing, faceUp }, order }: Shut, toMm: (point: Whole) => Whole): Pile {
+  const { model, plates } = assembly
+  const numbers = new Map(plates.map(({ index }, i) => [index, i]))
+  const laid = ({ body }: BodyPlate, point: Whole) => toMm(apply(closing.place[body] ?? identity, point))
+  const pileOrder = order.flatMap((i) => plates[i] ?? [])
+  return {
+    model,
+    order: pileOrder.map(({ index }) => index),
+    isFaceUp: (plate) => faceUp[numbers.get(plate) ?? -1] ?? true,
+    shapes: pileOrder.map((plate) => plate.rings.map((ring) => ring.map((point) => laid(plate, point)))),
+    pads: model.pads.map(({ onto, ring }) => {
+      const plate = plates[numbers.get(onto) ?? -1]
+      return plate ? [ring.map((point) => laid(plate, apply(plate.map, point)))] : []
+    }),
+  }
+}
+
+/**
+ * Height of the middle of each sheet above the table, in mm, by its place in the model: each lies on the highest of
+ * those below it, with the foam and the pads between.
+ */
+function heightsOf({ model, order }: Pile, cells: readonly PileCell[]): Map<number, number> {
   const thin = (n: number): number => n / Number(model.thinPerMm)
-  const caliper = (i: number): number => thin(model.plates[plates[i]?.index ?? 0]?.caliper ?? 0)
-  const heights: number[] = plates.map(() => 0)
-  const below: number[] = []
-  for (const i of [...order].reverse()) {
-    const resting = below.filter((j) => groups.some((shapes) => shapes.includes(i) && shapes.includes(j)))
-    const foam = (j: number): number =>
-      thin(
-        model.bonds.find(
-          ({ plate, onto }) =>
-            (plate === plates[i]?.index && onto === plates[j]?.index) ||
-            (plate === plates[j]?.index && onto === plates[i]?.index),
-        )?.height ?? 0,
-      )
-    const tops = resting.map((j) => (heights[j] ?? 0) + caliper(j) / 2 + foam(j))
-    heights[i] = Math.max(0, ...tops) + caliper(i) / 2
-    below.push(i)
+  const half = (plate: number): number => thin(model.plates[plate]?.caliper ?? 0) / 2
+  const heights = new Map<number, number>()
+  for (const plate of [...order].reverse()) {
+    const bottoms = cells.flatMap(({ sheets }) => {
+      const at = sheets.findIndex((sheet) => sheet.plate === plate)
+      const [own, next] = [sheets[at], sheets[at + 1]]
+      const below = next ? (heights.get(next.plate) ?? 0) + half(next.plate) : 0
+      return own ? [below + thin(own.behind)] : []
+    })
+    heights.set(plate, Math.max(0, ...bottoms) + half(plate))
   }
   return heights
 }

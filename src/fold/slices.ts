@@ -7,11 +7,15 @@ export interface Cell {
   readonly to: number
   /** The shapes that cover it, in ascending order. */
   readonly shapes: readonly number[]
+  /** The edges that it begins and ends at. */
+  readonly edges: readonly [Edge, Edge]
 }
 
 /** The shut card between two values of v, where all shapes begin and end at the same u. */
 export interface Slice {
   readonly v: number
+  readonly low: number
+  readonly high: number
   readonly cells: readonly Cell[]
 }
 
@@ -27,19 +31,43 @@ const sliver = 1e-6
 export function slicesOf(shapes: readonly Shape[], cuts: readonly number[]): Slice[] {
   const edges = shapes.map(edgesOf)
   const corners = [...edges.flat().flatMap(([, v0, , v1]) => [v0, v1]), ...crossings(edges), ...cuts]
-  return pairsOf(distinct(corners)).flatMap(([low, high]) => {
+  return pairsOf(distinct(corners, (v) => v)).flatMap(([low, high]) => {
     const v = (low + high) / 2
     const stretches = edges.flatMap((own, shape) =>
       stretchesAt(own, v).map(([from, to]) => ({ shape, from, to })),
     )
-    const ends = distinct(stretches.flatMap(({ from, to }) => [from, to]))
-    const cells = pairsOf(ends).flatMap(([from, to]) => {
-      const over = stretches.filter((s) => s.from < to - sliver && s.to > from + sliver).map((s) => s.shape)
-      return over.length > 0 ? [{ from, to, shapes: over }] : []
+    const ends = distinct(
+      stretches.flatMap(({ from, to }) => [from, to]),
+      ({ u }) => u,
+    )
+    const cells = pairsOf(ends).flatMap(([start, end]): Cell[] => {
+      const [from, to] = [start.u, end.u]
+      const over = stretches
+        .filter((s) => s.from.u < to - sliver && s.to.u > from + sliver)
+        .map((s) => s.shape)
+      return over.length > 0 ? [{ from, to, shapes: over, edges: [start.edge, end.edge] }] : []
     })
-    return cells.length > 0 ? [{ v, cells }] : []
+    return cells.length > 0 ? [{ v, low, high, cells }] : []
   })
 }
+
+/** The corners of a cell, counter-clockwise: it is a trapezoid, or a triangle, between the two levels of its slice. */
+export function outlineOf({ low, high }: Slice, { edges: [left, right] }: Cell): [u: number, v: number][] {
+  const level = (v: number): [number, number][] => {
+    const [from, to] = [crossingAt(left, v), crossingAt(right, v)]
+    return to - from > sliver
+      ? [
+          [from, v],
+          [to, v],
+        ]
+      : [[from, v]]
+  }
+  return [...level(low), ...level(high).reverse()]
+}
+
+/** Where an edge, or the line that it is a part of, is at this v. */
+const crossingAt = ([u0, v0, u1, v1]: Edge, v: number): number =>
+  u0 === u1 ? u0 : u0 + ((v - v0) / (v1 - v0)) * (u1 - u0)
 
 const edgesOf = (shape: Shape): Edge[] =>
   shape.flatMap((ring) =>
@@ -49,12 +77,18 @@ const edgesOf = (shape: Shape): Edge[] =>
     }),
   )
 
-function stretchesAt(edges: readonly Edge[], v: number): [number, number][] {
-  const us = edges
+/** An edge, and where a slice cuts it. */
+interface End {
+  readonly u: number
+  readonly edge: Edge
+}
+
+function stretchesAt(edges: readonly Edge[], v: number): [End, End][] {
+  const ends = edges
     .filter(([, v0, , v1]) => v0 > v !== v1 > v)
-    .map(([u0, v0, u1, v1]) => (u0 === u1 ? u0 : u0 + ((v - v0) / (v1 - v0)) * (u1 - u0)))
-    .sort((a, b) => a - b)
-  return us.flatMap((u, i): [number, number][] => (i % 2 === 0 ? [[u, us[i + 1] ?? u]] : []))
+    .map((edge): End => ({ u: crossingAt(edge, v), edge }))
+    .sort((a, b) => a.u - b.u)
+  return ends.flatMap((end, i): [End, End][] => (i % 2 === 0 ? [[end, ends[i + 1] ?? end]] : []))
 }
 
 /** Where a slanted edge crosses another edge. */
@@ -77,10 +111,9 @@ function crossings(edges: readonly (readonly Edge[])[]): number[] {
   )
 }
 
-function distinct(values: readonly number[]): number[] {
-  const sorted = [...values].sort((a, b) => a - b)
-  return sorted.filter((x, i) => i === 0 || x - (sorted[i - 1] ?? x) > sliver)
+function distinct<T>(values: readonly T[], at: (value: T) => number): T[] {
+  const sorted = [...values].sort((a, b) => at(a) - at(b))
+  return sorted.filter((x, i) => i === 0 || at(x) - at(sorted[i - 1] ?? x) > sliver)
 }
 
-const pairsOf = (values: readonly number[]): [number, number][] =>
-  values.slice(1).map((to, i) => [values[i] ?? to, to])
+const pairsOf = <T>(values: readonly T[]): [T, T][] => values.slice(1).map((to, i) => [values[i] ?? to, to])
