@@ -2,9 +2,9 @@ import { type Reading, report, wordOf } from './reading.ts'
 import type { Chosen, FoldStyle, ReadFold } from './style.ts'
 import type { Entry, Fields } from './yaml.ts'
 
-/** The keys of a card block that a fold style asks for. */
+/** The keys of a card block that a fold style asks for. Lengths of the parts that it lists, such as `tower.height`, have none of their own. */
 export const keysOf = ({ parameters, counts = {}, choices = {}, keys = [] }: FoldStyle): string[] => [
-  ...Object.keys(parameters),
+  ...Object.keys(parameters).filter((key) => !key.includes('.')),
   ...Object.keys(counts),
   ...Object.keys(choices),
   ...keys,
