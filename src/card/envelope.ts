@@ -54,7 +54,7 @@ export function envelopeCell(
 
   return bench.scope.cell('envelope', () => {
     const [card, thick] = [closed(), thickness()]
-    if (!told([...depthMisfit(card, thick, text), ...clearanceMisfit(clearance())])) return undefined
+    if (!told([...depthMisfit(card, thick, grid, text), ...clearanceMisfit(clearance())])) return undefined
     const withRoom = around(card, clearance())
     const inside = around(withRoom, thick)
     if (wanted === 'side seam') return withSideSeam(inside)

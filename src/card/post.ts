@@ -39,7 +39,7 @@ export const postings = (input: PostInput): Posting[] =>
     const { country, key, asOf, shops } = post
     const { size, inside, sheets } = wrapped(input, shops)
     const thick = plus(input.thickness, times(input.paper, sheets))
-    return { country, key, asOf, inside, ...classify(post, itemOf(size, thick)) }
+    return { country, key, asOf, inside, ...classify(post, itemOf(size, thick), sheets === 0) }
   })
 
 function wrapped({ closed, envelope, fits }: PostInput, shops: Series) {

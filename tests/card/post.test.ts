@@ -147,9 +147,30 @@ describe('what a lesson says', () => {
     )
   })
 
-  test('a box goes as a parcel', () => {
-    expect(measure(card('4 x 4 in', inches(4)), 'card.posts.uk')).toMatch(
-      /^parcel \(101\.6 mm thick, at most 5 mm\) \(/,
-    )
+  test('a box goes as a parcel; what it is put in makes it larger, so it is never too small or too square', () => {
+    const said = (thick: Length) =>
+      ['us', 'uk', 'canada', 'germany'].map((key) => measure(card('4 x 4 in', thick), `card.posts.${key}`))
+    expect(said(inches(4)).map((text) => text.replace(/ \(figures.*/, ''))).toEqual([
+      'flat or larger (4 in thick, at most 1/4 in)',
+      'parcel (101.6 mm thick, at most 5 mm)',
+      'larger than a letter (101.6 mm thick, at most 5 mm)',
+      'larger than a Großbrief (101.6 mm thick, at most 5 mm)',
+    ])
+  })
+
+  // 500 + 300 + 250 mm.
+  test('a large box is no letter abroad either', () => {
+    const box = card('500 x 300 mm', mm(250))
+    expect(classed('abroad', mm(500), mm(300), mm(250)).name).toBe('larger than a letter')
+    expect(measure(box, 'card.posts.abroad')).toMatch(/^larger than a letter \(/)
+  })
+
+  test('what is not a letter abroad is told with its sum', () => {
+    const post = posts.get('abroad')
+    const letters = post?.classes[1]
+    if (!post || !letters) throw new Error('no class for letters abroad')
+    expect(
+      classify({ ...post, classes: [letters] }, { long: mm(500), high: mm(300), thick: mm(103) }).why,
+    ).toEqual(['903 mm long, high and thick together, at most 900 mm'])
   })
 })

@@ -79,7 +79,7 @@ export function wideFlapMisfit(inside: Size, flap: Length, grid: Length, say: Sa
  * A card that is deeper than half its shorter side is a box: an envelope cannot be folded round it. Common practice, no
  * source.
  */
-export function depthMisfit(card: Size, thickness: Length, say: Say): Misfit[] {
+export function depthMisfit(card: Size, thickness: Length, grid: Length, say: Say): Misfit[] {
   if (!tooDeep(card, thickness)) return []
   const short = smaller(card.width, card.height)
   return [
@@ -87,7 +87,7 @@ export function depthMisfit(card: Size, thickness: Length, say: Say): Misfit[] {
       rule: 'envelope-depth',
       key: 'make',
       severity: 'error',
-      message: `Shut, this card is ${say(thickness)} deep and only ${say(short)} across, so an envelope cannot be folded round it`,
+      message: `Shut, this card is ${say(mustCover(thickness, grid))} deep and only ${say(short)} across, so an envelope cannot be folded round it`,
       suggestion: 'Take `envelope` out of the card block, and send the card in a box',
     },
   ]

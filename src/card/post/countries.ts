@@ -1,5 +1,5 @@
 import Fraction from 'fraction.js'
-import { inches, type Length, mm, plus } from '../../length/length.ts'
+import { inches, type Length, mm } from '../../length/length.ts'
 import type { Item, LetterPost } from './rules.ts'
 
 /*
@@ -96,14 +96,6 @@ const germany: LetterPost = {
   asOf: 'February 2025',
 }
 
-/** How far sides may be off the limits of the Universal Postal Union. */
-const upuTolerance = mm(2)
-
-const sumTooLarge = ({ long, high, thick }: Item): string | undefined =>
-  plus(long, high, thick).gt(plus(mm(900), upuTolerance))
-    ? 'more than 900 mm long, high and thick together'
-    : undefined
-
 /**
  * Universal Postal Union, Letter-post Regulations Art. 203 as published by Korea Post, without date. Some posts take 125 mm where this has 120.
  */
@@ -113,7 +105,7 @@ const abroad: LetterPost = {
   unit: 'mm',
   shops: 'ISO 269',
   smallest: { least: sized(mm, 140, 90), otherwise: 'too small for a letter' },
-  tolerance: upuTolerance,
+  tolerance: mm(2),
   classes: [
     {
       name: 'standardized letter',
@@ -121,7 +113,7 @@ const abroad: LetterPost = {
       ratio: { least: new Fraction(7, 5) },
       weight: '20 g',
     },
-    { name: 'letter', most: { long: mm(600) }, also: sumTooLarge },
+    { name: 'letter', most: { long: mm(600) }, mostTogether: mm(900) },
   ],
   beyond: 'larger than a letter',
   asOf: 'read in November 2026',

@@ -16,6 +16,8 @@ export interface LetterClass {
   readonly name: string
   readonly least?: Partial<Item>
   readonly most: Partial<Item>
+  /** Long, high and thick together. */
+  readonly mostTogether?: Length
   /** Long side by short side, both ends allowed. */
   readonly ratio?: { readonly least: Fraction; readonly most?: Fraction }
   /** Whether a square is refused. */
@@ -37,7 +39,7 @@ export interface LetterPost {
   readonly classes: readonly LetterClass[]
   /** What every class asks for, and what is said of anything smaller. */
   readonly smallest?: { readonly least: Partial<Item>; readonly otherwise: string }
-  /** How far a side may be off its limit, besides. */
+  /** How far sides may be off their limits, besides. */
   readonly tolerance?: Length
   /** What is larger than all classes. */
   readonly beyond: string
@@ -53,24 +55,35 @@ export interface Classed {
   readonly why: readonly string[]
 }
 
-/** The class of an item: the first that takes it, and why the first of all does not. */
-export function classify(post: LetterPost, item: Item): Classed {
+/**
+ * The class of an item: the first that takes it, and why the first of all does not.
+ *
+ * @param wrapping for an item that still has to be put in something: it will be larger, and of another shape, so only what
+ * it is too large for is told.
+ */
+export function classify(post: LetterPost, item: Item, wrapping = false): Classed {
   const { smallest, classes, beyond } = post
-  const small = smallest ? belowOf(item, smallest.least, post) : []
+  const small = smallest && !wrapping ? belowOf(item, smallest.least, post) : []
   if (smallest && small.length > 0) return { name: smallest.otherwise, why: small }
-  const misses = classes.map((one) => missesOf(item, one, post))
+  const misses = classes.map((one) => [
+    ...aboveOf(item, one.most, post),
+    ...togetherMisses(item, one, post),
+    ...(wrapping ? [] : shapeMisses(item, one, post)),
+  ])
   const why = misses[0] ?? []
   const taking = classes[misses.findIndex((list) => list.length === 0)]
   if (!taking) return { name: beyond, why }
   return { name: taking.name, why, ...(taking.weight !== undefined && { weight: taking.weight }) }
 }
 
-function missesOf(item: Item, letters: LetterClass, post: LetterPost): string[] {
-  const { least = {}, most, ratio, oblong, also } = letters
+function shapeMisses(
+  item: Item,
+  { least = {}, ratio, oblong, also }: LetterClass,
+  post: LetterPost,
+): string[] {
   const other = also?.(item)
   return [
     ...belowOf(item, least, post),
-    ...aboveOf(item, most, post),
     ...(ratio ? ratioMisses(over(item.long, item.high), ratio) : []),
     ...(oblong && item.long.equals(item.high) ? ['square'] : []),
     ...(other === undefined ? [] : [other]),
@@ -100,6 +113,17 @@ const aboveOf = (item: Item, most: Partial<Item>, { unit, tolerance = zero }: Le
     const has = formatLength(mustCover(item[side], told[unit][side]), unit)
     return [`${has} ${side}, at most ${formatLength(limit, unit)}`]
   })
+
+function togetherMisses(
+  { long, high, thick }: Item,
+  { mostTogether }: LetterClass,
+  { unit, tolerance = zero }: LetterPost,
+): string[] {
+  const all = plus(long, high, thick)
+  if (!mostTogether || !shorter(plus(mostTogether, tolerance), all)) return []
+  const has = formatLength(mustCover(all, told[unit].long), unit)
+  return [`${has} long, high and thick together, at most ${formatLength(mostTogether, unit)}`]
+}
 
 function ratioMisses(x: Fraction, { least, most }: NonNullable<LetterClass['ratio']>): string[] {
   const times = (n: Fraction): string => String(Number(n.toString(2)))
