@@ -1,8 +1,10 @@
 import type { Card } from '../card/card.ts'
 import { type CardWishes, checkCard } from '../card/check.ts'
+import type { Structure } from '../card/structure.ts'
 import type { YamlBlock } from '../card/yaml.ts'
 import type { Finding, Place } from '../length/finding.ts'
 import { formatSize } from '../length/format.ts'
+import { inCreaseOf } from './in-crease.ts'
 import type { Proof } from './pose.ts'
 import { foldCard } from './prove.ts'
 
@@ -16,16 +18,23 @@ export interface Proven {
 }
 
 /** Checks a card block, folds what it builds, and compares the result with what the block declares. */
-export function proveCard(block: YamlBlock, wishes: Omit<CardWishes, 'thickness'>): Proven {
-  let proof: Proof | undefined
+export function proveCard(block: YamlBlock, wishes: Omit<CardWishes, 'thickness' | 'inCreases'>): Proven {
+  const proofs = new Map<Structure, Proof>()
+  const prove = (structure: Structure): Proof => {
+    const proof = proofs.get(structure) ?? foldCard(structure)
+    proofs.set(structure, proof)
+    return proof
+  }
   const { card, findings } = checkCard(block, {
     ...wishes,
-    thickness: (structure) => {
-      proof = foldCard(structure)
-      return proof.closed?.thickness
+    thickness: (structure) => prove(structure).closed?.thickness,
+    inCreases: (structure) => {
+      const { closed } = prove(structure)
+      return closed && inCreaseOf(closed)
     },
   })
-  if (!card || !proof) return { findings }
+  if (!card) return { findings }
+  const proof = prove(card.structure)
   const folding = [...proof.findings, ...closedSize(card, proof)]
   return {
     card,

@@ -23,7 +23,7 @@ export function checkSetbacks(reading: Reading, card: Card, inCrease: InCrease |
         ground.side ?? layer.side,
       )) {
         const below = ground.below(edge)
-        const around = thickest(inCrease?.(crease) ?? [], plate)
+        const around = thickest(inCrease?.(crease) ?? [], plate, card.layers)
         // Above another layer, that one keeps the least.
         const least = ground.side ? zero : leastSetback
         const needed = mustCover(minus(larger(least, around), below), reading.grid)
@@ -53,11 +53,20 @@ function groundOf(card: Card, plate: string): Ground | undefined {
   return { panel: under.panel, side: under.side ?? layer.side, below }
 }
 
-/** The thickest that lies between the plates of a crease where a plate is, nearer to the crease than it is thick. */
-const thickest = (places: readonly Between[], plate: string): Length =>
-  places
-    .filter(({ plates, distance, thickness }) => plates.includes(plate) && shorter(distance, thickness))
+/**
+ * The thickest place in a crease that is nearer to it than it is thick, and that a layer is to blame for: one that
+ * begins there, or any there when none does, as where a letter begins.
+ */
+function thickest(places: readonly Between[], plate: string, layers: readonly Layer[]): Length {
+  const beginsAt = (name: string, { plates, distance }: Between): boolean =>
+    plates.includes(name) &&
+    !places.some((other) => other.plates.includes(name) && shorter(other.distance, distance))
+  const all = layers.flatMap(({ plates }) => plates)
+  return places
+    .filter((place) => place.plates.includes(plate) && shorter(place.distance, place.thickness))
+    .filter((place) => beginsAt(plate, place) || !all.some((name) => beginsAt(name, place)))
     .reduce((most, { thickness }) => larger(most, thickness), zero)
+}
 
 interface Told {
   readonly crease: string
