@@ -1,4 +1,6 @@
+import { accordion } from './folds/accordion.ts'
 import { bridge } from './folds/bridge.ts'
+import { doubleGate } from './folds/double-gate.ts'
 import { easel } from './folds/easel.ts'
 import { gate } from './folds/gate.ts'
 import { letter } from './folds/letter.ts'
@@ -8,5 +10,8 @@ import type { FoldStyle } from './style.ts'
 
 /** The catalogue: every fold with a name, in the order in which it is shown. `free` is read from the block itself. */
 export const foldStyles: ReadonlyMap<string, FoldStyle> = new Map(
-  [side, gate, z, letter, bridge, easel].map((style) => [style.name, style as unknown as FoldStyle]),
+  [side, gate, doubleGate, z, letter, accordion, bridge, easel].map((style) => [
+    style.name,
+    style as unknown as FoldStyle,
+  ]),
 )

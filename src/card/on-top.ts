@@ -1,7 +1,7 @@
 import { minus, negative, plus, type Size, times, zero } from '../length/length.ts'
 import { spineOf } from './spine.ts'
 import { point } from './strip.ts'
-import type { Bond, Point, Segment } from './structure.ts'
+import type { Bond, Display, Point, Segment } from './structure.ts'
 import type { BuildInput, Built } from './style.ts'
 import { turnOf } from './turn.ts'
 
@@ -9,10 +9,15 @@ import { turnOf } from './turn.ts'
  * Builds a card with its spine where the block says.
  *
  * @param build builds it with the spine on the left, from the shut size as it is then.
+ * @param rests how it is shown with the spine at the top: lying on its back, or hanging.
  */
-export function bySpine(input: BuildInput, build: (closed: Size) => Built): Built {
-  const closed = closedBySpine(input)
-  return spineOf(input) === 'top' ? onTop(build(closed)) : build(closed)
+export function bySpine(
+  input: BuildInput,
+  build: (closed: Size) => Built,
+  rests: Display['rests'] = 'flat',
+): Built {
+  const built = build(closedBySpine(input))
+  return spineOf(input) === 'top' ? onTop(built, rests) : built
 }
 
 /** The shut size with the spine on the left: what goes away from the spine is its width. */
@@ -23,11 +28,11 @@ const lyingDown = ({ width, height }: Size): Size => ({ width: height, height: w
 
 /**
  * Turns every piece of a card a quarter clockwise, so that what was on the left is at the top: a card with its spine on
- * the left, built for the shut size lying down, becomes one with its spine at the top. It is shown lying on its back.
+ * the left, built for the shut size lying down, becomes one with its spine at the top.
  *
  * Plates keep their places in the structure, and with them the order in which they lie.
  */
-function onTop(built: Built): Built {
+function onTop(built: Built, rests: Display['rests']): Built {
   const sizes = new Map(built.pieces.map(({ name, size }) => [name, size]))
   const pieces = new Map(built.plates.map(({ name, piece }) => [name, piece]))
   const sizeOf = (plate: string): Size => sizes.get(pieces.get(plate) ?? '') ?? { width: zero, height: zero }
@@ -53,7 +58,7 @@ function onTop(built: Built): Built {
       edge: turnedLine(stop.edge, sizeOf(stop.plate)),
       line: turnedLine(stop.line, sizeOf(stop.onto)),
     })),
-    display: { ...built.display, rests: 'flat', turn: 0 },
+    display: { ...built.display, rests, turn: rests === 'flat' ? 0 : 30 },
     upsideDown: upsideDown(built),
   }
 }
