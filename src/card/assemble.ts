@@ -1,10 +1,13 @@
 import type { Parts } from './bench.ts'
+import { platesOfOne } from './copies.ts'
 import type { Piece, Plate, Polygon, Segment, Structure } from './structure.ts'
 import type { Built } from './style.ts'
 
 /** The whole card: the mechanism, with everything that is stuck on it and every window that is cut. */
 export function assemble(built: Built, bench: Parts): Structure {
-  const stuckOn = [...bench.layers.values(), ...bench.spans.values()].map((cell) => cell())
+  const layers = [...bench.layers.values()].map((cell) => cell())
+  const spans = [...bench.spans.values()].map((cell) => cell())
+  const stuckOn = [...layers, ...spans]
   const loose = [...bench.loose.values()].map((cell) => cell())
   const apertures = [...bench.apertures.values()].map((cell) => cell())
   const lettering = [...bench.lettering.values()].map((cell) => cell())
@@ -15,10 +18,11 @@ export function assemble(built: Built, bench: Parts): Structure {
   })
   const pieces = [...built.pieces, ...stuckOn.map((part) => part.piece), ...loose.map((part) => part.piece)]
   return {
-    pieces: pieces.map((piece) => withWindows(piece, plates)),
+    pieces: pieces.map((piece) => withWindows(piece, platesOfOne({ plates, hinges: built.hinges }, piece))),
     plates,
     hinges: built.hinges,
-    bonds: [...built.bonds, ...stuckOn.flatMap((part) => part.bonds)],
+    // Panels have their layers before they are stuck together, and what moves over them lies on these.
+    bonds: [...layers.flatMap((part) => part.bonds), ...built.bonds, ...spans.flatMap((part) => part.bonds)],
     stops: built.stops,
     ...(built.shut && { shut: built.shut }),
     ...(built.upsideDown && { upsideDown: built.upsideDown }),
@@ -27,11 +31,9 @@ export function assemble(built: Built, bench: Parts): Structure {
   }
 }
 
-/** The edges of a piece's windows are cuts. Pieces that are cut alike have the same windows, so one plate tells. */
+/** The edges of a piece's windows are cuts. Pieces that are cut alike have the same windows, so one of them tells. */
 function withWindows(piece: Piece, plates: readonly Plate[]): Piece {
-  const own = plates.filter((plate) => plate.piece === piece.name)
-  const telling = piece.count > 1 ? own.slice(0, 1) : own
-  const cuts = telling.flatMap((plate) => plate.holes.flatMap(edgesOf))
+  const cuts = plates.flatMap((plate) => plate.holes.flatMap(edgesOf))
   return cuts.length > 0 ? { ...piece, cuts: [...piece.cuts, ...cuts] } : piece
 }
 

@@ -1,10 +1,11 @@
 import type { Card, Lettering } from '../card/card.ts'
+import { platesOfOne } from '../card/copies.ts'
 import { hingesOf, type Score, scoresOf } from '../card/scores.ts'
 import { type Slant, slantsOf } from '../card/slants.ts'
 import type { Hinge, Piece, Plate, Point } from '../card/structure.ts'
 import type { Length } from '../length/length.ts'
 import { letteringOn, setLetters } from './letters.ts'
-import { outlineOf, platesOf } from './pieces.ts'
+import { outlineOf } from './pieces.ts'
 import { type Flat, flatLine, flatLoop, isOnLoops, toMm } from './plane.ts'
 
 /** A place to be measured from an edge that is no straight score: the edge of a window, the end of a slit, a letter. */
@@ -34,7 +35,7 @@ export interface FlatParts {
 }
 
 export function flatParts(card: Card, piece: Piece): FlatParts {
-  const plates = platesOf(card.structure, piece)
+  const plates = platesOfOne(card.structure, piece)
   const windows = plates.flatMap((plate) => plate.holes)
   const holes = windows.map(flatLoop)
   const ofWindow = new Set(holes.flatMap((loop) => loop.map((p, i) => `${p}|${loop[(i + 1) % loop.length]}`)))

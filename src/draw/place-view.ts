@@ -1,4 +1,5 @@
 import type { Border, Card, Layer } from '../card/card.ts'
+import { platesOfOne } from '../card/copies.ts'
 import { hingesOf } from '../card/scores.ts'
 import type { Fold, Piece } from '../card/structure.ts'
 import type { Length } from '../length/length.ts'
@@ -40,15 +41,16 @@ export function layerView(card: Card, layer: Layer): PlaceView | undefined {
   const seen = (loop: readonly Flat[]): Flat[] =>
     back ? loop.map(([x, y]): Flat => [wide - x, y]).reverse() : [...loop]
   // Of a ground of which several are cut alike, or of several grounds, one is drawn.
-  const on = ground.count > 1 ? plates.slice(0, 1) : plates.filter((p) => p.piece === ground.name)
-  const around = structure.plates.filter((p) => p.piece === ground.name && !layer.on.includes(p.name))
+  const sheet = platesOfOne(structure, ground, plates[0]?.name)
+  const on = plates.filter((plate) => sheet.includes(plate))
+  const around = sheet.filter((plate) => !on.includes(plate))
   return {
     piece,
     ground,
     back,
     panels: on.map(({ name, outline }) => ({ name, loop: seen(flatLoop(outline)) })),
     elsewhere: layer.on.filter((name) => !on.some((p) => p.name === name)),
-    neighbours: (ground.count > 1 ? [] : around).map(({ outline }) => seen(flatLoop(outline))),
+    neighbours: around.map(({ outline }) => seen(flatLoop(outline))),
     creases: hingesOf(structure, ground.name).map(({ fold, line }) => {
       const [a, b] = seen(flatLine(line)) as [Flat, Flat]
       return { fold: back ? otherWay[fold] : fold, ends: [a, b] }

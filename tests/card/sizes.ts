@@ -14,15 +14,17 @@ export const sizes = [
   '3 x 3 in',
 ] as const
 
-/** The sizes that a fold cannot be made in, and says so. All others can. */
+const oblong = ['8 x 6 in', '7 x 5 in', '5 x 7 in', '120 x 170 mm', '210 x 148 mm', '4 1/4 x 5 1/2 in']
+
+/** The sizes of any test that a fold cannot be made in, and says so. All others can. */
 const refusedBy: Readonly<Record<string, readonly string[]>> = {
   // Four panels with three steps between them are higher than these.
   waterfall: ['A7 landscape', '3 x 3 in'],
   // It is square.
-  endless: ['7 x 5 in', '120 x 170 mm', '4 1/4 x 5 1/2 in', 'A6', 'A7 landscape'],
+  endless: [...oblong, 'A6', 'A6 landscape', 'A7 landscape'],
 }
 
-export const isRefused = ({ name }: FoldStyle, closed: string): boolean =>
+export const isRefused = ({ name }: Pick<FoldStyle, 'name'>, closed: string): boolean =>
   refusedBy[name]?.includes(closed) ?? false
 
 /** The starter card of a fold in both units, at a size that it can be made in. */

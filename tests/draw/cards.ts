@@ -5,6 +5,7 @@ import { usualGrid } from '../../src/length/grid.ts'
 import type { Length, Unit } from '../../src/length/length.ts'
 import { readSize } from '../../src/length/text.ts'
 import type { ProvenCard } from '../../src/lesson/lesson.ts'
+import { isRefused } from '../card/sizes.ts'
 
 /** Everything at once: layers on one and on two panels, film, foam, letters, an upright pattern, windows. */
 export const harbour = `fold: bridge
@@ -52,7 +53,7 @@ export const blocks: Readonly<Record<string, string>> = {
   ),
 }
 
-/** Closed sizes that every block can be made in. */
+/** Closed sizes that every block is made in, unless its fold refuses one. */
 export const sizes = ['8 x 6 in', '5 x 7 in', '6 x 6 in', 'A6 landscape', '210 x 148 mm'] as const
 export const units = ['in', 'mm'] as const
 
@@ -69,9 +70,11 @@ export function cardOf(block: string, unit: Unit = 'in', closed?: string): Prove
 /** Every block at these sizes in both units. */
 export const cardsAt = (these: readonly string[] = sizes) =>
   Object.entries(blocks).flatMap(([name, block]) =>
-    these.flatMap((size) =>
-      units.map((unit) => ({ title: `${name}, ${size}, in ${unit}`, unit, ...cardOf(block, unit, size) })),
-    ),
+    these
+      .filter((size) => !isRefused({ name }, size))
+      .flatMap((size) =>
+        units.map((unit) => ({ title: `${name}, ${size}, in ${unit}`, unit, ...cardOf(block, unit, size) })),
+      ),
   )
 
 /** A card whose base is a strip of `count` panels, each as wide as given, creases upright or level. */
