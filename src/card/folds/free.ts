@@ -37,7 +37,7 @@ strips:
     panels:
       front: closed.width * 3/4
       lower wall: upper wall.width
-      back: closed.width + lower wall.width - lower.front
+      back:
     creases: [mountain, valley]
 stand: {panel: back, rests: upright}
 layers:

@@ -12,7 +12,7 @@ export function wholeCell(
 ): Cell<Length> | undefined {
   const direction = acrossOf(strips[0]?.along ?? 'width')
   const path = `${name}.${direction}`
-  if (across) return lengthCell(reading, path, across.value, '0', 'nearest')
+  if (across) return lengthCell(reading, path, across.value, '0', 'down')
   if (name !== 'base') return undefined
   return reading.scope.cell(path, () => {
     const value = reading.scope.lookup(['closed', direction], { start: 0, end: 0 })
@@ -25,7 +25,7 @@ export function acrossCell(measuring: Measuring, strip: WrittenStrip): Cell<Leng
   const { reading, sheet, banks, lengths } = measuring
   const direction = acrossOf(strip.along)
   const path = `${strip.name}.${direction}`
-  const written = strip.across && lengthCell(reading, path, strip.across.value, '0', 'nearest')
+  const written = strip.across && lengthCell(reading, path, strip.across.value, '0', 'down')
   const place = (strip.across ?? sheet.across)?.value.place ?? strip.place
   const cell = reading.scope.cell(path, () => {
     const crossed = crossedBy(measuring, strip)

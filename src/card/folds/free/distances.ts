@@ -21,9 +21,7 @@ export interface Distance {
 export function distancesIn(reading: Reading, fields: Fields, name: string): { x?: Distance; y?: Distance } {
   const read = (edge: Edge): Distance[] => {
     const field = fields.get(edge)
-    return field
-      ? [{ edge, length: lengthCell(reading, `${name}.${edge}`, field.value, '0', 'nearest') }]
-      : []
+    return field ? [{ edge, length: lengthCell(reading, `${name}.${edge}`, field.value, '0', 'down') }] : []
   }
   const one = (pair: readonly [Edge, Edge]): Distance | undefined => {
     const [first, second] = pair.flatMap(read)

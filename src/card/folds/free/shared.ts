@@ -1,4 +1,4 @@
-import { same } from '../../../length/length.ts'
+import { minus, mm, same } from '../../../length/length.ts'
 import { type Reading, report, say } from '../../reading.ts'
 import type { PlacedStrip } from './bank-place.ts'
 import { type Box, overlap, stretchOf } from './box.ts'
@@ -51,12 +51,16 @@ function elsewhere(reading: Reading, name: string, first: Part, other: Part): vo
     const { from, to } = stretchOf(box, along)
     return `from ${say(reading, from)} to ${say(reading, to)} in \`${strip.name}\``
   })
+  const panel = other.strip.panels.find((own) => own.name === name)
+  const off = minus(stretchOf(other.box, along).from, stretchOf(first.box, along).from)
   report(
     reading,
     'shared-panel',
     placeIn(other.strip, name),
     `\`${name}\` reaches ${one}, but ${two}`,
-    `Change the lengths before it, so that it begins or ends in one line in both`,
+    panel?.length && first.strip.along === along
+      ? `Write \`${name}:\` without a length in \`${other.strip.name}\`, and it ends where it does in \`${first.strip.name}\``
+      : `Make the panels before it ${say(reading, mm(off.abs()))} ${off.gt(0) ? 'shorter' : 'longer'} in \`${other.strip.name}\``,
   )
 }
 

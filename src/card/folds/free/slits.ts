@@ -49,7 +49,7 @@ function readSlit(
   const length = fields.get('length')?.value
   if (!length) report(reading, 'missing-key', keyPlace, `The slit \`${name}\` has no length`, 'Add `length:`')
   const cell = (key: string, usual: string): Cell<Length> =>
-    lengthCell(reading, `${name}.${key}`, fields.get(key)?.value, usual, 'nearest')
+    lengthCell(reading, `${name}.${key}`, fields.get(key)?.value, usual, 'down')
   const long = cell('length', '0')
   const middle = (direction: Along, less: string) => `(${on}.${direction}${less}) / 2`
   const left = cell('left', middle('width', along === 'width' ? ` - ${name}.length` : ''))
