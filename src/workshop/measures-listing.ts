@@ -8,6 +8,7 @@ import type { FilledLesson, ProvenCard } from '../lesson/lesson.ts'
 import { atMark } from './card-measures.ts'
 import { count, type Listing, measure, type Section, withoutEmptyColumns, words } from './listing.ts'
 import { mailingSections } from './mailing-listing.ts'
+import { movementWords } from './movement.ts'
 
 /** The measures of a lesson as tables: pieces, scores, the shut and the standing card, lettering, envelope, post. */
 export function measuresListing(lesson: FilledLesson): Listing {
@@ -76,19 +77,24 @@ function cardSections(proven: ProvenCard, { unit }: FilledLesson): Section[] {
   return sections.filter(({ rows }) => rows.length > 0)
 }
 
-function cardRows({ card, proof: { closed, standing } }: ProvenCard): string[][] {
+/** What a card comes to: a row for each thing to know of it. */
+export function cardRows({ card, proof }: ProvenCard): string[][] {
   const { unit, grid } = card
+  const { closed, standing } = proof
   const mark = (x: number) => atMark(x, grid)
   return [
     ['fold', card.fold],
     ['shut', formatSize(closed?.size ?? card.closed, unit)],
-    ...(closed ? [['thick when shut', formatLength(closed.thickness, unit)]] : []),
+    ...(closed
+      ? [[closed.isFlat ? 'thick when shut' : 'deep when shut', formatLength(closed.thickness, unit)]]
+      : []),
     ...(standing
       ? [
           ['standing', formatSize({ width: mark(standing.width), height: mark(standing.height) }, unit)],
           ['standing depth', formatLength(mark(standing.depth), unit)],
         ]
       : []),
+    ...(closed ? [['how it moves', movementWords(card.structure, proof)]] : []),
   ]
 }
 

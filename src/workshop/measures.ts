@@ -54,6 +54,8 @@ export interface CardJson {
   readonly standing?: SizeJson & { readonly depth: LengthJson }
   /** Missing when the card does not fold flat. */
   readonly thickness?: LengthJson
+  /** How many creases a hand can bend each on its own: 0 rigid, 1 moves as one. Missing when the card does not fold. */
+  readonly freedom?: number
   readonly pieces: readonly PieceJson[]
   readonly lettering: readonly {
     readonly name: string
@@ -102,7 +104,7 @@ function cardJson({ card, proof }: ProvenCard, { unit, grid }: FilledLesson): Ca
         depth: solved(standing.depth, grid, unit),
       },
     }),
-    ...(closed && { thickness: L(closed.thickness) }),
+    ...(closed && { thickness: L(closed.thickness), freedom: proof.freedom }),
     pieces: card.structure.pieces.map((piece) => pieceJson(piece, card, L)),
     lettering: card.lettering.map(({ name, on, gap, marks }) => ({
       name,

@@ -36,6 +36,8 @@ test('--json has the promised shape and the hand-worked base of the example', as
     height: { text: '5 in' },
     depth: { text: '3/4 in' },
   })
+  // Floor, legs and span are a ring of four creases: a parallelogram, which one angle decides.
+  expect(cards[0]?.freedom).toBe(1)
 })
 
 test('the terminal shows the same numbers in columns', async () => {
@@ -43,6 +45,7 @@ test('the terminal shows the same numbers in columns', async () => {
   expect([code, err]).toEqual([0, ''])
   expect(out).toMatch(/^Harbour lights\nEvery measure is on a ruler of 1\/16 in\.\n\nThe card\n/)
   expect(out).toMatch(/\n {2}shut +7 × 5 in\n/)
+  expect(out).toMatch(/\n {2}how it moves +moves as one: one crease leads the others\n/)
   expect(out).toMatch(/\n {2}base +1 {2}8 1\/2 × 5 in +dark blue card\n/)
   expect(out).toMatch(/\n {2}base +3\/4 in +the left edge +right across +mountain +the inside\n/)
   expect(out).toMatch(/\n {2}base +1 1\/2 in +the left edge +right across +valley +the outside\n/)

@@ -56,6 +56,7 @@ const card = z.strictObject({
   closed: size,
   standing: z.strictObject({ width: length, height: length, depth: length }).optional(),
   thickness: length.optional(),
+  freedom: z.int().min(0).optional(),
   pieces: z.array(piece).min(1),
   lettering: z.array(
     z.strictObject({ name: z.string(), on: z.string(), gap: length, marks: z.array(length).min(1) }),

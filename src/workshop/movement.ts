@@ -1,0 +1,25 @@
+import type { Structure } from '../card/structure.ts'
+import type { Proof } from '../fold/pose.ts'
+
+/** How a card moves, in words: how many of its creases a hand can bend each on its own. */
+export function movementWords(structure: Structure, { freedom, findings }: Proof): string {
+  const creases = creasesThatBend(structure)
+  if (findings.some(({ rule }) => rule === 'floppy')) return `floppy: it moves in ${freedom} ways at once`
+  if (freedom === 0) return 'rigid: no crease bends once it stands'
+  if (freedom === 1)
+    return creases === 1 ? 'bends at one crease' : 'moves as one: one crease leads the others'
+  return freedom < creases
+    ? `freely: ${freedom} of its ${creases} creases bend each on their own, and lead the others`
+    : `freely: each of its ${creases} creases bends on its own`
+}
+
+/** Creases between parts that no bond holds together; two between the same parts bend as one. */
+function creasesThatBend({ plates, hinges, bonds }: Structure): number {
+  const held = new Map(plates.map(({ name }): [string, string] => [name, name]))
+  for (const { plate, onto } of bonds) {
+    const [from, to] = [held.get(plate), held.get(onto)]
+    for (const [name, part] of held) if (part === from && to !== undefined) held.set(name, to)
+  }
+  const pairs = hinges.map(({ between }) => between.map((name) => held.get(name) ?? name).sort())
+  return new Set(pairs.filter(([one, other]) => one !== other).map((pair) => pair.join('\n'))).size
+}
