@@ -1,14 +1,12 @@
 import { suggestWord } from '../length/finding.ts'
 import { fitInside } from '../length/grid.ts'
-import { type Length, minus, part, plus, type Size, shorter, times, zero } from '../length/length.ts'
+import { type Length, minus, part, plus, shorter, times, zero } from '../length/length.ts'
 import type { Lettering } from './card.ts'
+import { padsOn } from './letter-pads.ts'
 import type { LetteringCell, PartCell, Workbench } from './parts.ts'
 import { raiseCell } from './raise.ts'
 import { checkKeys, lengthCell, report, say, textOf } from './reading.ts'
 import { stockKeys } from './stock.ts'
-import { point, rectangle } from './strip.ts'
-import type { Pad } from './structure.ts'
-import type { Target } from './targets.ts'
 import type { Entry, Field } from './yaml.ts'
 
 const keys = ['on', 'letters', 'widths', 'margin', 'raise', ...stockKeys]
@@ -21,9 +19,6 @@ const graphemesOf = (text: string): string[] => {
 
 /**
  * Reads lettering: pieces spaced out evenly along a strip.
- *
- * Letters count in the thickness of the card wherever their strip is stuck on: as high as the strip, since how high they
- * are cut is not said.
  *
  * gap = (strip - all widths - 2 · margin) / (letters - 1), down to the ruler grid; what is left over widens both margins.
  */
@@ -93,24 +88,10 @@ export function letteringCell(
       at = plus(at, width, gap)
       return mark
     })
-    const pads = strips.flatMap((own) =>
-      marks.map((mark, i) => padOn(own, name, mark, all[i] ?? zero, height())),
-    )
+    const upsideDown = strips.length > 0 ? bench.built().upsideDown : undefined
+    const pads = padsOn(strips, { name, marks, widths: all, height: height() }, upsideDown)
     return { name, on: target, letters, widths: all, gap, marks, stock, pads }
   })
-}
-
-/** A letter on a strip. Seen from the back, the strip's left end is its right one. */
-function padOn(
-  { plate, left, bottom, size, side }: Target,
-  name: string,
-  mark: Length,
-  width: Length,
-  height: Length,
-): Pad {
-  const x = side === 'face' ? plus(left, mark) : minus(plus(left, size.width), mark, width)
-  const letter: Size = { width, height: size.height }
-  return { name, onto: plate, side, outline: rectangle(letter, point(x, bottom)), height }
 }
 
 function lettersIn(

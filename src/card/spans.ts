@@ -11,7 +11,10 @@ import type { Entry, Field } from './yaml.ts'
 
 const keys = ['height', 'at', 'from', 'to', 'width', 'raise', ...stockKeys]
 
-/** Reads one span: a strip that reaches from one panel of the mechanism to another and is stuck on both. */
+/**
+ * Reads one span: a strip that reaches from one panel of the mechanism to another and is stuck on both. From a panel to
+ * itself it begins at the panel's left edge.
+ */
 export function spanCell(bench: Workbench, { key: name, keyPlace, value }: Field): PartCell {
   const fields = value.kind === 'map' ? value.fields : new Map()
   const get = (key: string): Entry | undefined => fields.get(key)?.value
@@ -60,7 +63,8 @@ export function spanCell(bench: Workbench, { key: name, keyPlace, value }: Field
       return target
     }
     const [from, to] = [end('from'), end('to')]
-    const width = given?.() ?? usual?.width
+    const isOnOne = from !== undefined && from.plate === to?.plate
+    const width = given?.() ?? (isOnOne ? from.size.width : usual?.width)
     if (!from || !to || !width || !fields.has('height')) {
       if (from && to && !width)
         report(
@@ -73,8 +77,21 @@ export function spanCell(bench: Workbench, { key: name, keyPlace, value }: Field
       return undefined
     }
     const size = { width, height: height() }
-    const room = minus(from.size.height, at(size.height))
-    if (shorter(at(size.height), zero) || shorter(room, size.height) || !shorter(zero, size.height)) {
+    const up = at(size.height, from.size.height)
+    const room = minus(from.size.height, up)
+    if (shorter(up, zero)) {
+      report(
+        bench,
+        'sticks-out',
+        get('at')?.place ?? keyPlace,
+        `\`${name}\` sticks out beyond the lower edge of \`${from.plate}\` by ${say(bench, minus(zero, up))}`,
+        shorter(from.size.height, size.height)
+          ? `Make it at most ${say(bench, from.size.height)} high`
+          : 'Make `at` 0 or more',
+      )
+      return undefined
+    }
+    if (shorter(room, size.height) || !shorter(zero, size.height)) {
       report(
         bench,
         'sticks-out',
@@ -84,7 +101,7 @@ export function spanCell(bench: Workbench, { key: name, keyPlace, value }: Field
       )
       return undefined
     }
-    const y = plus(from.bottom, at(size.height))
+    const y = plus(from.bottom, up)
     const bond = (onto: Target, x: Length): Bond => ({
       plate: name,
       onto: onto.plate,
@@ -97,20 +114,26 @@ export function spanCell(bench: Workbench, { key: name, keyPlace, value }: Field
     return {
       piece: { name, kind: 'span', stock, count: 1, size, cuts: [] },
       plates: [{ name, piece: name, outline: rectangle(size), holes: [] }],
-      bonds: [bond(from, from.left), bond(to, minus(plus(to.left, to.size.width), width))],
+      bonds: [
+        bond(from, from.left),
+        ...(isOnOne ? [] : [bond(to, minus(plus(to.left, to.size.width), width))]),
+      ],
     }
   })
 }
 
-/** Where a span's lower edge lies: `bottom`, `top`, `middle`, or a length from the lower edge. */
-function heightAt(bench: Workbench, name: string, entry: Entry | undefined): (height: Length) => Length {
+/** Where a span's lower edge lies on a panel so high: `bottom`, `top`, `middle`, or a length from the lower edge. */
+function heightAt(
+  bench: Workbench,
+  name: string,
+  entry: Entry | undefined,
+): (height: Length, panel: Length) => Length {
   const word = entry?.kind === 'text' ? entry.text.trim() : 'bottom'
-  const all = () => bench.built().pieces[0]?.size.height ?? zero
   if (word === 'bottom') return () => zero
-  if (word === 'top') return (height) => minus(all(), height)
+  if (word === 'top') return (height, panel) => minus(panel, height)
   if (word === 'middle')
-    return (height) => {
-      const half = part(minus(all(), height), 2)
+    return (height, panel) => {
+      const half = part(minus(panel, height), 2)
       return isOnGrid(half, bench.grid) ? half : nearest(half, bench.grid)
     }
   const cell = lengthCell(bench, `${name}.at`, entry, '0', 'nearest')

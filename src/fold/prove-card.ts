@@ -6,7 +6,7 @@ import type { Finding, Place } from '../length/finding.ts'
 import { formatSize } from '../length/format.ts'
 import { inCreaseOf } from './in-crease.ts'
 import type { Proof } from './pose.ts'
-import { foldCard } from './prove.ts'
+import { foldCard, shutCard } from './prove.ts'
 
 /** A card block checked, built and folded. */
 export interface Proven {
@@ -19,22 +19,21 @@ export interface Proven {
 
 /** Checks a card block, folds what it builds, and compares the result with what the block declares. */
 export function proveCard(block: YamlBlock, wishes: Omit<CardWishes, 'thickness' | 'inCreases'>): Proven {
-  const proofs = new Map<Structure, Proof>()
-  const prove = (structure: Structure): Proof => {
-    const proof = proofs.get(structure) ?? foldCard(structure)
-    proofs.set(structure, proof)
-    return proof
-  }
+  let whole: { structure: Structure; proof: Proof } | undefined
   const { card, findings } = checkCard(block, {
     ...wishes,
-    thickness: (structure) => prove(structure).closed?.thickness,
+    thickness: (structure) => {
+      whole = { structure, proof: foldCard(structure) }
+      return whole.proof.closed?.thickness
+    },
     inCreases: (structure) => {
-      const { closed } = prove(structure)
+      // Asked of the bare mechanism too, of which only how it lies shut matters.
+      const closed = whole?.structure === structure ? whole.proof.closed : shutCard(structure)
       return closed && inCreaseOf(closed)
     },
   })
-  if (!card) return { findings }
-  const proof = prove(card.structure)
+  if (!card || !whole) return { findings }
+  const { proof } = whole
   const folding = [...proof.findings, ...closedSize(card, proof)]
   return {
     card,

@@ -25,14 +25,8 @@ import { unfoldingOf } from './unfolding.ts'
  */
 export function foldCard(structure: Structure): Proof {
   const findings: Finding[] = []
-  const nothing = { freedom: 0, between: () => undefined, folding: () => undefined, findings }
-  const model = modelOf(structure, findings)
-  if (!model) return nothing
-  const bodies = bodiesOf(model, findings)
-  if (findings.some(({ severity }) => severity === 'error')) return nothing
-  for (const root of otherRoots(model, bodies)) shut(model, bodies, root, findings)
-  const main = shut(model, bodies, model.shown, findings)
-  if (!main) return nothing
+  const main = mainOf(structure, findings)
+  if (!main) return { freedom: 0, between: () => undefined, folding: () => undefined, findings }
   const { assembly, rings, folds, closed, unfolding } = main
   const motion = motionOf(assembly, rings, folds, structure.display, findings, unfolding)
   findings.push(...crossingsWhileOpening(assembly, motion))
@@ -41,6 +35,19 @@ export function foldCard(structure: Structure): Proof {
       ?.map((link) => namesAt(assembly, link))
       .reverse()
   return { closed: closed(), ...standingOf(assembly, motion, structure.display), folding, findings }
+}
+
+/** How a card lies shut, without how it gets there; undefined when it does not shut. */
+export const shutCard = (structure: Structure): Closed | undefined => mainOf(structure, [])?.closed()
+
+/** Shuts everything that hangs together, and gives what hangs together with the plate that stays put. */
+function mainOf(structure: Structure, findings: Finding[]): Shutting | undefined {
+  const model = modelOf(structure, findings)
+  if (!model) return undefined
+  const bodies = bodiesOf(model, findings)
+  if (findings.some(({ severity }) => severity === 'error')) return undefined
+  for (const root of otherRoots(model, bodies)) shut(model, bodies, root, findings)
+  return shut(model, bodies, model.shown, findings)
 }
 
 function namesAt({ links, plates, model }: Assembly, link: number): [string, string] {

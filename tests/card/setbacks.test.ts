@@ -143,6 +143,12 @@ describe('lettering in the structure', () => {
     expect([first?.side, first?.outline[1]?.x.div(25.4).valueOf()]).toEqual(['back', 4.75])
   })
 
+  test('on the front of a card that hangs from its upper edge they run from its left', () => {
+    const { structure } = cardOf(`${side}spine: top\n${letters('front')}`)
+    const [first] = structure.pads ?? []
+    expect([first?.side, first?.outline[0]?.x.div(25.4).valueOf()]).toEqual(['back', 0.25])
+  })
+
   test('a strip on two panels has its letters twice, and a loose piece has them nowhere', () => {
     const bridge = 'fold: bridge\nclosed: 7 x 5 in\nleg: 2 in\n'
     const tabs = cardOf(`${bridge}layers:\n  strip: {on: [left tab, right tab]}\n${letters('strip')}`)
