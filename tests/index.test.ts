@@ -4,6 +4,7 @@ test('the public names of the library', async () => {
   expect(Object.keys(await import('../src/index.ts')).sort()).toEqual([
     'drawFigure',
     'fillLesson',
+    'foldFile',
     'foldStyles',
     'hasErrors',
     'kitJson',

@@ -1,6 +1,6 @@
 import type { Assembly } from './assembly.ts'
 import { framesAt, type Linkage } from './linkage.ts'
-import { cornersOf, insideBy, placed } from './place.ts'
+import { loopsOf, placed } from './place.ts'
 import type { Placement, Vector } from './pose.ts'
 import { cross, dot, sum } from './space.ts'
 
@@ -59,46 +59,55 @@ function crossingsIn(
   placements: readonly Placement[],
   pairs: readonly (readonly [number, number])[],
 ): Crossing[] {
-  const corners = placements.map((at, i) => cornersOf(assembly, i, at))
-  const boxes = corners.map(boxOf)
+  const loops = placements.map((at, i) => loopsOf(assembly, i, at))
+  const boxes = loops.map(([outline = []]) => boxOf(outline))
   return pairs.flatMap(([i, j]): Crossing[] => {
     const [one, other] = [placements[i], placements[j]]
     if (!one || !other || !meet(boxes[i], boxes[j])) return []
-    const sine = Math.hypot(...cross(one.normal, other.normal))
+    const line = cross(one.normal, other.normal)
+    const sine = Math.hypot(...line)
     if (sine < flat) return []
-    const found = [
-      { through: i, wall: j, at: other },
-      { through: j, wall: i, at: one },
-    ].flatMap(({ through, wall, at }): Crossing[] => {
-      const heights = (corners[through] ?? []).map((p) => dot(sum(p, at.origin, -1), at.normal))
-      // What is on the smaller side of the wall, measured along the plate that runs through it.
-      const by = Math.min(Math.max(...heights), -Math.min(...heights)) / sine
-      return by > touch && pierces(assembly, corners[through] ?? [], heights, wall, at)
-        ? [{ through, wall, by }]
-        : []
-    })
-    const [least] = found.sort((a, b) => a.by - b.by)
-    return least ? [least] : []
+    const way: Vector = [line[0] / sine, line[1] / sine, line[2] / sine]
+    const [mine, theirs] = [side(loops[i] ?? [], other, way), side(loops[j] ?? [], one, way)]
+    const both = [...mine.sections, ...theirs.sections].reduce(overlap)
+    if (both.every(([from, to]) => to - from < touch)) return []
+    // What is on the smaller side of the other one, measured along the plate itself.
+    const [byOne, byOther] = [mine.smaller / sine, theirs.smaller / sine]
+    if (Math.min(byOne, byOther) < touch) return []
+    return [byOne <= byOther ? { through: i, wall: j, by: byOne } : { through: j, wall: i, by: byOther }]
   })
 }
 
-/** Whether an edge of a plate goes through the inside of another, and not just past its rim. */
-function pierces(
-  assembly: Assembly,
-  corners: readonly Vector[],
-  heights: readonly number[],
-  wall: number,
-  at: Placement,
-): boolean {
-  return corners.some((from, i) => {
-    const to = corners[(i + 1) % corners.length] ?? from
-    const [a, b] = [heights[i] ?? 0, heights[(i + 1) % corners.length] ?? 0]
-    if (a * b >= 0 || Math.min(Math.abs(a), Math.abs(b)) < touch / 4) return false
-    const spot = sum(from, sum(to, from, -1), a / (a - b))
-    const way = sum(spot, at.origin, -1)
-    return insideBy(assembly, wall, [dot(way, at.right), dot(way, at.up)]) > touch
-  })
+type Stretch = readonly [from: number, to: number]
+
+/** How a plate lies to the plane of another: how far its smaller part reaches, and where it is cut a hair off either side. */
+function side(loops: readonly (readonly Vector[])[], plane: Placement, way: Vector) {
+  const heights = loops.map((loop) => loop.map((p) => dot(sum(p, plane.origin, -1), plane.normal)))
+  const outer = heights[0] ?? []
+  const cut = (level: number): Stretch[] => {
+    const ends = loops.flatMap((loop, k) =>
+      loop.flatMap((from, i) => {
+        const next = (i + 1) % loop.length
+        const [a, b] = [(heights[k]?.[i] ?? 0) - level, (heights[k]?.[next] ?? 0) - level]
+        if (a > 0 === b > 0) return []
+        return [dot(sum(from, sum(loop[next] ?? from, from, -1), a / (a - b)), way)]
+      }),
+    )
+    const sorted = ends.sort((a, b) => a - b)
+    return sorted.flatMap((from, i): Stretch[] => (i % 2 === 0 ? [[from, sorted[i + 1] ?? from]] : []))
+  }
+  return {
+    smaller: Math.min(Math.max(...outer), -Math.min(...outer)),
+    sections: [cut(touch / 4), cut(-touch / 4)],
+  }
 }
+
+const overlap = (one: readonly Stretch[], other: readonly Stretch[]): Stretch[] =>
+  one.flatMap(([from, to]) =>
+    other.flatMap(([start, end]): Stretch[] =>
+      Math.max(from, start) < Math.min(to, end) ? [[Math.max(from, start), Math.min(to, end)]] : [],
+    ),
+  )
 
 type Box = readonly [Vector, Vector]
 

@@ -15,7 +15,8 @@ export function crossingsWhileOpening(assembly: Assembly, { linkage, foldsAt, is
 
 function told({ model, plates }: Assembly, { through, wall, by }: Crossing): Finding {
   const [one, other] = [through, wall].map((i) => model.plates[plates[i]?.index ?? 0]?.name ?? '')
-  const amount = sayLength(Math.ceil(by * Number(model.perMm)), model.perMm)
+  // Solved for, so a hair above a whole number of units is that number.
+  const amount = sayLength(Math.ceil(by * Number(model.perMm) - 1e-4), model.perMm)
   return {
     rule: 'plates-cross',
     severity: 'error',

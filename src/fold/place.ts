@@ -1,8 +1,7 @@
 import type { Display } from '../card/structure.ts'
 import { applyLinear } from './affine.ts'
-import { type Assembly, covers } from './assembly.ts'
+import type { Assembly } from './assembly.ts'
 import { mmOf } from './joints.ts'
-import type { Spot } from './linkage.ts'
 import type { Placement, Vector } from './pose.ts'
 import { along, dot, spotAt, sum } from './space.ts'
 
@@ -82,26 +81,14 @@ export function boxRound(assembly: Assembly, placements: readonly Placement[]): 
 }
 
 /** The corners of one plate of the assembly. */
-export function cornersOf({ model, plates }: Assembly, plate: number, at: Placement | undefined): Vector[] {
-  const [outline = []] = model.plates[plates[plate]?.index ?? -1]?.rings ?? []
-  const perMm = Number(model.perMm)
-  return at ? outline.map(([x, y]) => spotAt(at, x / perMm, y / perMm)) : []
-}
+export const cornersOf = (assembly: Assembly, plate: number, at: Placement | undefined): Vector[] =>
+  loopsOf(assembly, plate, at)[0] ?? []
 
-/** How far a flat point (x, y), in mm, lies inside a plate, from its nearest edge or window; less than 0 outside. */
-export function insideBy({ model, plates }: Assembly, plate: number, [x, y]: Spot): number {
+/** The outline of one plate of the assembly, and its windows. */
+export function loopsOf({ model, plates }: Assembly, plate: number, at: Placement | undefined): Vector[][] {
   const rings = model.plates[plates[plate]?.index ?? -1]?.rings ?? []
   const perMm = Number(model.perMm)
-  const [u, v] = [x * perMm, y * perMm]
-  let nearest = Number.POSITIVE_INFINITY
-  for (const ring of rings)
-    for (const [i, [x1, y1]] of ring.entries()) {
-      const [x0, y0] = ring.at(i - 1) ?? [x1, y1]
-      const [dx, dy] = [x1 - x0, y1 - y0]
-      const share = Math.min(1, Math.max(0, ((u - x0) * dx + (v - y0) * dy) / (dx * dx + dy * dy || 1)))
-      nearest = Math.min(nearest, Math.hypot(u - x0 - share * dx, v - y0 - share * dy))
-    }
-  return (covers(rings, u, v) ? nearest : -nearest) / perMm
+  return at ? rings.map((ring) => ring.map(([x, y]) => spotAt(at, x / perMm, y / perMm))) : []
 }
 
 export const moved = (placement: Placement, by: Vector): Placement => ({
