@@ -5,8 +5,10 @@ import type { YamlBlock } from '../card/yaml.ts'
 import type { Finding, Place } from '../length/finding.ts'
 import { formatSize } from '../length/format.ts'
 import { inCreaseOf } from './in-crease.ts'
-import type { Proof } from './pose.ts'
+import { mechanismBox, sizeOfBox } from './overhangs.ts'
+import type { Closed, Proof } from './pose.ts'
 import { foldCard, shutCard } from './prove.ts'
+import { stickingOut } from './sticking-out.ts'
 
 /** A card block checked, built and folded. */
 export interface Proven {
@@ -34,7 +36,9 @@ export function proveCard(block: YamlBlock, wishes: Omit<CardWishes, 'thickness'
   })
   if (!card || !whole) return { findings }
   const { proof } = whole
-  const folding = [...proof.findings, ...closedSize(card, proof)]
+  const { closed } = proof
+  const shut = closed ? [...closedSize(card, closed), ...stickingOut(card, closed)] : []
+  const folding = [...proof.findings, ...shut]
   return {
     card,
     proof,
@@ -42,10 +46,12 @@ export function proveCard(block: YamlBlock, wishes: Omit<CardWishes, 'thickness'
   }
 }
 
-/** Shut, the card has exactly the size that the lesson declares. */
-function closedSize({ closed, unit, fold }: Card, { closed: shut }: Proof): Finding[] {
-  if (!shut || (shut.size.width.equals(closed.width) && shut.size.height.equals(closed.height))) return []
-  const [computed, declared] = [formatSize(shut.size, unit), formatSize(closed, unit)]
+/** Shut, the card without what is stuck on has exactly the size that the lesson declares. */
+function closedSize({ closed, unit, fold, structure }: Card, shut: Closed): Finding[] {
+  const box = mechanismBox(structure, shut)
+  const size = box ? sizeOfBox(box) : shut.size
+  if (size.width.equals(closed.width) && size.height.equals(closed.height)) return []
+  const [computed, declared] = [formatSize(size, unit), formatSize(closed, unit)]
   return [
     {
       rule: 'closed-size',
