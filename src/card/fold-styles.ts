@@ -3,6 +3,7 @@ import { bridge } from './folds/bridge.ts'
 import { doubleGate } from './folds/double-gate.ts'
 import { easel } from './folds/easel.ts'
 import { gate } from './folds/gate.ts'
+import { joy } from './folds/joy.ts'
 import { letter } from './folds/letter.ts'
 import { side } from './folds/side.ts'
 import { z } from './folds/z.ts'
@@ -10,7 +11,7 @@ import type { FoldStyle } from './style.ts'
 
 /** The catalogue: every fold with a name, in the order in which it is shown. `free` is read from the block itself. */
 export const foldStyles: ReadonlyMap<string, FoldStyle> = new Map(
-  [side, gate, doubleGate, z, letter, accordion, bridge, easel].map((style) => [
+  [side, gate, doubleGate, z, letter, accordion, joy, bridge, easel].map((style) => [
     style.name,
     style as unknown as FoldStyle,
   ]),

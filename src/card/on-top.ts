@@ -89,9 +89,13 @@ function turnedBond(bond: Bond, mine: Size, host: Size): Bond {
   }
 }
 
-/** Plates that the level creases turn over an odd number of times: when the card is shut their outsides stand on their heads. */
-function upsideDown({ hinges, display }: Built): string[] {
-  const heads = new Map([[display.plate, false]])
+/**
+ * Plates that level creases turn over an odd number of times, seen from the plate that stays put, or from what is stuck
+ * face up on another and read with it: their outsides stand on their heads.
+ */
+function upsideDown({ hinges, bonds, display }: Built): string[] {
+  const stuck = bonds.filter(({ side, over }) => side === 'face' && !over)
+  const heads = new Map([display.plate, ...stuck.map(({ plate }) => plate)].map((name) => [name, false]))
   for (const [name, turnedOver] of heads)
     for (const { between } of hinges)
       if (between.includes(name))

@@ -1,5 +1,6 @@
 import type { Card } from '../card/card.ts'
 import { checkCard } from '../card/check.ts'
+import { hingesOf } from '../card/scores.ts'
 import type { Piece, Structure } from '../card/structure.ts'
 import type { FoldStyle } from '../card/style.ts'
 import { listOf } from '../length/finding.ts'
@@ -38,25 +39,18 @@ tutor:
 \`\`\``
 
 function steps({ structure, fold }: Card): string[] {
-  const [, ...others] = structure.pieces
-  const folds = new Set(structure.hinges.map((h) => h.fold))
-  const bend = [
-    ...(folds.has('valley') ? ['the valleys at {base.valleys} towards you'] : []),
-    ...(folds.has('mountain') ? ['the mountains at {base.mountains} away from you'] : []),
-  ]
-  const list = [
-    [
-      'Cut the base, {base.size}, with the paper trimmer. Score it on the scoring board at {base.scores}. :minutes[5]',
-      '::figure[The base, scored]{show=flat of=base}',
-    ],
-    [
-      `Fold ${listOf(bend)}. Press every fold flat, and shut the card. :minutes[5]`,
-      '::figure[Shut]{show=closed}',
-    ],
+  const [base, ...others] = structure.pieces
+  const bends = base ? bendsOf(structure, base.name) : []
+  const shut = '::figure[Shut]{show=closed}'
+  const list: Step[] = [
+    ...(base ? [cutStep(base, structure)] : []),
+    ...(bends.length > 0
+      ? [[`Fold ${listOf(bends)}. Press every fold flat, and shut the card. :minutes[5]`, shut] as const]
+      : []),
     ...others.map((piece) => stickStep(piece, structure)),
     [
       'Shut the card once, and look whether every edge lies inside it. :minutes[2]',
-      '::figure[Done]{show=standing}',
+      bends.length > 0 ? '::figure[Done]{show=standing}' : shut,
     ],
   ]
   const numbered = list.flatMap(([text, figure], i) => [
@@ -67,17 +61,51 @@ function steps({ structure, fold }: Card): string[] {
   return [`## Make the ${fold} card`, '', ...numbered].slice(0, -1)
 }
 
-function stickStep(
-  { name, kind, count }: Piece,
-  { plates, bonds }: Structure,
-): [text: string, figure: string] {
-  const own = new Set(plates.filter((p) => p.piece === name).map((p) => p.name))
-  const on = listOf(bonds.filter((b) => own.has(b.plate)).map((b) => `the ${b.onto}`))
+type Step = readonly [text: string, figure: string]
+
+/** How the creases of a piece are folded: the valleys, and the mountains. */
+function bendsOf(structure: Structure, piece: string): string[] {
+  const folds = new Set(hingesOf(structure, piece).map((hinge) => hinge.fold))
+  return [
+    ...(folds.has('valley') ? [`the valleys at {${piece}.valleys} towards you`] : []),
+    ...(folds.has('mountain') ? [`the mountains at {${piece}.mountains} away from you`] : []),
+  ]
+}
+
+function cutStep({ name, count, cuts }: Piece, structure: Structure): Step {
+  const [cut, it] =
+    count > 1
+      ? [`Cut {${name}.count} of the ${name}, each {${name}.size},`, 'them']
+      : [`Cut the ${name}, {${name}.size},`, 'it']
+  const isScored = hingesOf(structure, name).length > 0
+  const score = isScored ? ` Score ${it} on the scoring board at {${name}.scores}.` : ''
+  const open = cuts.length > 0 ? ' Cut along the lines inside as drawn.' : ''
+  return [
+    `${cut} with the paper trimmer.${score}${open} :minutes[5]`,
+    `::figure[The ${name}, ${isScored ? 'scored' : 'cut'}]{show=flat of="${name}"}`,
+  ]
+}
+
+function stickStep(piece: Piece, structure: Structure): Step {
+  const { name, kind, count } = piece
+  const own = new Set(structure.plates.filter((p) => p.piece === name).map((p) => p.name))
+  const onto = new Set(structure.bonds.filter((b) => own.has(b.plate)).map((b) => `the ${b.onto}`))
+  const stick =
+    onto.size > 0 ? ` Stick ${count > 1 ? 'them' : 'it'} to ${listOf([...onto])} with double-sided tape.` : ''
+  if (kind === 'base') {
+    const bends = bendsOf(structure, name)
+    const [text, figure] = cutStep(piece, structure)
+    const fold = bends.length > 0 ? ` Fold ${listOf(bends)}.` : ''
+    // A plain part of the mechanism, such as a front, has nothing to draw, and no place of its own to be drawn in.
+    return [
+      text.replace(' :minutes', `${fold}${stick} :minutes`),
+      bends.length > 0 || piece.cuts.length > 0 ? figure : '',
+    ]
+  }
   const cut =
     count > 1 ? `Cut {${name}.count} of the ${name}, each {${name}.size}` : `Cut the ${name}, {${name}.size}`
   return [
-    `${cut}. Stick ${count > 1 ? 'them' : 'it'} to ${on} with double-sided tape. :minutes[5]`,
-    // A loose part of the mechanism, such as a front, has no place of its own to be drawn in.
-    kind === 'loose' || kind === 'base' ? '' : `::figure[Where the ${name} goes]{show=place of="${name}"}`,
+    `${cut}.${stick} :minutes[5]`,
+    kind === 'loose' ? '' : `::figure[Where the ${name} goes]{show=place of="${name}"}`,
   ]
 }

@@ -1,9 +1,10 @@
 import { fitInside, mustCover } from '../../length/grid.ts'
 import { minus, shorter, times } from '../../length/length.ts'
+import { doorsOf } from '../doors.ts'
 import { bySpine, closedBySpine } from '../on-top.ts'
-import { spineChoice, spineOf } from '../spine.ts'
+import { spineChoice } from '../spine.ts'
 import { upright } from '../strip.ts'
-import type { BuildInput, Chosen, FoldStyle, Limit, Panels } from '../style.ts'
+import type { BuildInput, FoldStyle, Limit, Panels } from '../style.ts'
 
 /**
  * left door W - c · V · cover W · V · back W · V · right door W - c. The doors fold in, then the cover over them.
@@ -91,10 +92,6 @@ function limits(input: BuildInput<'creep'>): Limit<'creep'>[] {
       suggestion: `Make the creep at most ${say(most)}; 1/16 in is usual`,
     },
   ]
-}
-
-function doorsOf(chosen: Pick<Chosen, 'choices'>): [string, string] {
-  return spineOf(chosen) === 'top' ? ['upper door', 'lower door'] : ['left door', 'right door']
 }
 
 function panelsOf(left: string, right: string): Panels {

@@ -1,9 +1,8 @@
-import { fitInside } from '../../length/grid.ts'
-import { minus, part, shorter, times } from '../../length/length.ts'
-import { bySpine, closedBySpine } from '../on-top.ts'
-import { spineChoice, spineOf } from '../spine.ts'
+import { doorsOf, doorWidth, partLimits } from '../doors.ts'
+import { bySpine } from '../on-top.ts'
+import { spineChoice } from '../spine.ts'
 import { upright } from '../strip.ts'
-import type { Chosen, FoldStyle, Panels } from '../style.ts'
+import type { FoldStyle, Panels } from '../style.ts'
 
 /**
  * left door D · V · back W · V · right door D, D = (W - part)/2. What does not halve on the ruler widens the gap: doors
@@ -16,22 +15,11 @@ export const gate: FoldStyle<'part', never, 'spine'> = {
   choices: { spine: { ...spineChoice, help: 'where the first door hangs: the other is opposite' } },
   panels: panelsOf('left door', 'right door'),
   panelsFor: (chosen) => panelsOf(...doorsOf(chosen)),
-  limits(input) {
-    const { width } = closedBySpine(input)
-    const widest = minus(width, times(input.grid, 2))
-    if (!shorter(widest, input.lengths.part)) return []
-    return [
-      {
-        about: 'part',
-        message: `A part of ${input.say(input.lengths.part)} between the doors leaves nothing of them`,
-        suggestion: `Make the part at most ${input.say(widest)}`,
-      },
-    ]
-  },
+  limits: partLimits,
   build(input) {
     const [left, right] = doorsOf(input)
     return bySpine(input, ({ width, height }) => {
-      const door = fitInside(part(minus(width, input.lengths.part), 2), input.grid)
+      const door = doorWidth(width, input.lengths.part, input.grid)
       return upright(
         {
           stock: input.stock,
@@ -63,10 +51,6 @@ layers:
     on: back
     border: 1/8 in
     stock: white paper`,
-}
-
-function doorsOf(chosen: Pick<Chosen, 'choices'>): [string, string] {
-  return spineOf(chosen) === 'top' ? ['upper door', 'lower door'] : ['left door', 'right door']
 }
 
 function panelsOf(left: string, right: string): Panels {
