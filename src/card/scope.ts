@@ -100,13 +100,15 @@ function nth(list: Value, path: readonly string[]): Value {
   )
 }
 
-const circle = (names: readonly string[]): ExpressionError =>
-  new ExpressionError(
+function circle(way: readonly string[]): ExpressionError {
+  const names = way.filter((name, i) => name !== way[i - 1])
+  return new ExpressionError(
     'name-circle',
     `\`${names[0]}\` needs itself: ${names.map((n) => `\`${n}\``).join(' needs ')}`,
     nowhere,
     `Give \`${names[0]}\` a length that does not depend on the others`,
   )
+}
 
 function unknown(
   path: readonly string[],

@@ -32,10 +32,10 @@ export function buildFree(sheets: readonly LaidSheet[], { bonds, slits, shut, st
   }
 }
 
-function withSlits({ piece, boxes }: LaidSheet, slits: readonly WrittenSlit[]): Piece {
+function withSlits({ piece, plates }: LaidSheet, slits: readonly WrittenSlit[]): Piece {
   const cuts = slits.flatMap(({ on, lineOn }): Segment[] => {
-    const box = boxes.get(on)
-    const line = box && lineOn(box)
+    const plate = plates.find(({ name }) => name === on)
+    const line = plate && lineOn(plate)
     return line ? [line] : []
   })
   return { ...piece, cuts: [...piece.cuts, ...cuts] }

@@ -9,6 +9,8 @@ import { type Along, acrossOf, hasPanel, highOrWide, type WrittenStrip } from '.
 interface Crossing {
   readonly name: string
   readonly strip: WrittenStrip
+  /** How many of them have it. */
+  readonly count: number
   readonly mine: Box
   readonly there: Box
 }
@@ -37,13 +39,13 @@ export function cross(
 function crossingOf(own: readonly PlacedStrip[], known: ReadonlyMap<string, Box>): Crossing | undefined {
   const [found] = [...boxesOf(own)].flatMap(([name, mine]): Crossing[] => {
     const there = known.get(name)
-    const strip = own.find((one) => hasPanel(one.strip, name))?.strip
-    return there && strip ? [{ name, strip, mine, there }] : []
+    const [first, ...others] = own.filter((one) => hasPanel(one.strip, name))
+    return there && first ? [{ name, strip: first.strip, count: others.length + 1, mine, there }] : []
   })
   return found
 }
 
-function misfit(reading: Reading, { name, strip, mine, there }: Crossing, way: Along): void {
+function misfit(reading: Reading, { name, strip, count, mine, there }: Crossing, way: Along): void {
   const word = highOrWide[acrossOf(way)]
   const [length, expected] = [mine, there].map((box) => say(reading, lengthOf(stretchOf(box, way))))
   const isLong = way === strip.along
@@ -55,6 +57,6 @@ function misfit(reading: Reading, { name, strip, mine, there }: Crossing, way: A
     `\`${name}\` is ${expected} ${word}, but \`${strip.name}\`, which crosses it, is ${length} ${word} there`,
     isLong
       ? `Write \`${name}:\` without a length in \`${strip.name}\`, since it is known already`
-      : `Make \`${strip.name}\` at most ${expected} ${word}`,
+      : `Make ${count > 1 ? 'all strips that cross it' : `\`${strip.name}\``} at most ${expected} ${word}${count > 1 ? ' together' : ''}`,
   )
 }

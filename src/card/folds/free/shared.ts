@@ -1,7 +1,7 @@
 import { minus, mm, same } from '../../../length/length.ts'
 import { type Reading, report, say } from '../../reading.ts'
 import type { PlacedStrip } from './bank-place.ts'
-import { type Box, overlap, stretchOf } from './box.ts'
+import { type Box, overlap, round, stretchOf } from './box.ts'
 import { type Along, acrossOf, type WrittenStrip } from './written.ts'
 
 /** A panel as one strip has it. */
@@ -38,11 +38,13 @@ function checkShared(reading: Reading, name: string, parts: readonly Part[]): vo
       `Another strip lies between the parts of \`${name}\`, and does not have it`,
       `Name \`${name}\` in the strip between too, or give its parts different names`,
     )
-  // Where strips cross, the panel lies within what the first ones make of it.
-  const crossing = others.find(
-    (part) => part.strip.along !== first.strip.along && !overlap(part.box, first.box),
-  )
-  if (crossing) elsewhere(reading, name, first, crossing)
+  // Where strips cross, the panel reaches as far in their direction as the first ones make it.
+  const box = round([first, ...beside].map((part) => part.box))
+  const crossing = others.find((part) => {
+    const [own, there] = [ends(part), stretchOf(box, part.strip.along)]
+    return part.strip.along !== first.strip.along && !(same(own.from, there.from) && same(own.to, there.to))
+  })
+  if (crossing) elsewhere(reading, name, { ...first, box }, crossing)
 }
 
 function elsewhere(reading: Reading, name: string, first: Part, other: Part): void {

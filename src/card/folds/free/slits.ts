@@ -1,10 +1,11 @@
-import { type Length, minus, plus, shorter, zero } from '../../../length/length.ts'
+import { type Length, plus, shorter, zero } from '../../../length/length.ts'
 import { checkKeys, fieldsOf, lengthCell, type Reading, report, say, wordOf } from '../../reading.ts'
 import type { Cell } from '../../scope.ts'
 import { point } from '../../strip.ts'
-import type { Segment } from '../../structure.ts'
+import type { Plate, Segment } from '../../structure.ts'
+import { targetOf } from '../../targets.ts'
 import type { Field, Fields } from '../../yaml.ts'
-import type { Box } from './box.ts'
+import { isInside } from './inside.ts'
 import { panelIn } from './read-words.ts'
 import type { Along } from './written.ts'
 
@@ -12,7 +13,7 @@ import type { Along } from './written.ts'
 export interface WrittenSlit {
   readonly on: string
   /** Its line on the panel; undefined, with a finding, when it does not lie inside it. */
-  readonly lineOn: (box: Box) => Segment | undefined
+  readonly lineOn: (plate: Plate) => Segment | undefined
 }
 
 const keys = ['on', 'along', 'left', 'bottom', 'length']
@@ -43,30 +44,29 @@ function readSlit(
     'Write `{on: back, length: 2 in}`',
   )
   checkKeys(reading, fields, keys, `the slit \`${name}\``)
-  reading.places.set(name, keyPlace)
   const on = panelIn(reading, 'on', fields.get('on')?.value, names, keyPlace)
   const along = wordOf<Along>(reading, fields.get('along')?.value, ['width', 'height'])
   const length = fields.get('length')?.value
   if (!length) report(reading, 'missing-key', keyPlace, `The slit \`${name}\` has no length`, 'Add `length:`')
+  if (!on || !length) return undefined
   const cell = (key: string, usual: string): Cell<Length> =>
     lengthCell(reading, `${name}.${key}`, fields.get(key)?.value, usual, 'down')
   const long = cell('length', '0')
   const middle = (direction: Along, less: string) => `(${on}.${direction}${less}) / 2`
   const left = cell('left', middle('width', along === 'width' ? ` - ${name}.length` : ''))
   const bottom = cell('bottom', middle('height', along === 'height' ? ` - ${name}.length` : ''))
-  if (!on || !length) return undefined
   return {
     on,
-    lineOn: (box) => {
+    lineOn: (plate) => {
+      const box = targetOf(plate, 'face')
       const from = point(plus(box.left, left()), plus(box.bottom, bottom()))
       const to = along === 'width' ? point(plus(from.x, long()), from.y) : point(from.x, plus(from.y, long()))
-      const rims = [left(), bottom(), minus(box.right, to.x), minus(box.top, to.y), long()]
-      if (rims.every((rim) => shorter(zero, rim))) return { from, to }
+      if (shorter(zero, long()) && isInside({ from, to }, plate.outline)) return { from, to }
       report(
         reading,
         'sticks-out',
         length.place,
-        `The slit \`${name}\` is ${say(reading, long())} long and does not end within \`${on}\``,
+        `The slit \`${name}\`, ${say(reading, long())} long, does not lie within \`${on}\``,
         'Make it shorter, or move it away from the edge; slits between strips are made by themselves',
       )
       return undefined
