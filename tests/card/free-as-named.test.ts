@@ -81,7 +81,7 @@ spans: {sea: {height: 2 in, from: left tab, to: right tab, width: floor.width + 
   [
     'easel',
     '5 x 6 in',
-    'stop: 2 in',
+    'stop: 50 mm',
     `along: height
 panels: {floor: closed.height, prop: floor.height / 2, foot: floor.height - prop.height}
 creases: [valley, mountain]
@@ -91,7 +91,7 @@ bonds:
   - {panel: front, onto: foot, bottom: prop.height - floor.height}
 stand:
   panel: floor
-  until: {panel: front, edge: bottom, onto: floor, top: 2 in}`,
+  until: {panel: front, edge: bottom, onto: floor, top: 50 mm}`,
   ],
 ]
 
