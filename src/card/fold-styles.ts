@@ -2,6 +2,7 @@ import { accordion } from './folds/accordion.ts'
 import { bridge } from './folds/bridge.ts'
 import { doubleGate } from './folds/double-gate.ts'
 import { easel } from './folds/easel.ts'
+import { floatingLayer } from './folds/floating-layer.ts'
 import { gate } from './folds/gate.ts'
 import { joy } from './folds/joy.ts'
 import { letter } from './folds/letter.ts'
@@ -12,7 +13,7 @@ import type { FoldStyle } from './style.ts'
 
 /** The catalogue: every fold with a name, in the order in which it is shown. `free` is read from the block itself. */
 export const foldStyles: ReadonlyMap<string, FoldStyle> = new Map(
-  [side, gate, doubleGate, z, letter, accordion, joy, bridge, vFold, easel].map((style) => [
+  [side, gate, doubleGate, z, letter, accordion, joy, bridge, floatingLayer, vFold, easel].map((style) => [
     style.name,
     style as unknown as FoldStyle,
   ]),
