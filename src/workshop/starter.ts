@@ -1,7 +1,8 @@
 import type { Card } from '../card/card.ts'
 import { checkCard } from '../card/check.ts'
-import { hingesOf } from '../card/scores.ts'
-import type { Piece, Structure } from '../card/structure.ts'
+import { hingesOf, scoresOf } from '../card/scores.ts'
+import { slantsOf } from '../card/slants.ts'
+import type { Fold, Piece, Structure } from '../card/structure.ts'
 import type { FoldStyle } from '../card/style.ts'
 import { listOf } from '../length/finding.ts'
 import { usualGrid } from '../length/grid.ts'
@@ -44,9 +45,7 @@ function steps({ structure, fold }: Card): string[] {
   const shut = '::figure[Shut]{show=closed}'
   const list: Step[] = [
     ...(base ? [cutStep(base, structure)] : []),
-    ...(bends.length > 0
-      ? [[`Fold ${listOf(bends)}. Press every fold flat, and shut the card. :minutes[5]`, shut] as const]
-      : []),
+    ...(base && bends.length > 0 ? [foldStep(base.name, structure)] : []),
     ...others.map((piece) => stickStep(piece, structure)),
     [
       'Shut the card once, and look whether every edge lies inside it. :minutes[2]',
@@ -63,13 +62,44 @@ function steps({ structure, fold }: Card): string[] {
 
 type Step = readonly [text: string, figure: string]
 
-/** How the creases of a piece are folded: the valleys, and the mountains. */
-function bendsOf(structure: Structure, piece: string): string[] {
-  const folds = new Set(hingesOf(structure, piece).map((hinge) => hinge.fold))
+/** Folding the base, sticking what makes a ring of it, and shutting it for the first time. */
+function foldStep(base: string, structure: Structure): Step {
+  const glue = glueOf(structure, base)
   return [
-    ...(folds.has('valley') ? [`the valleys at {${piece}.valleys} towards you`] : []),
-    ...(folds.has('mountain') ? [`the mountains at {${piece}.mountains} away from you`] : []),
+    `Fold ${listOf(bendsOf(structure, base))}. Press every fold flat${glue ? `.${glue} Then` : ', and'} shut the card. :minutes[5]`,
+    '::figure[Shut]{show=closed}',
   ]
+}
+
+/** How the creases of a piece are folded: the valleys, and the mountains; and where, if one ruler tells. */
+function bendsOf(structure: Structure, piece: string): string[] {
+  const hinges = hingesOf(structure, piece)
+  const isOneWay = scoreWays(structure, piece).length === 1
+  const at = (part: string): string => (isOneWay ? ` at {${piece}.${part}}` : '')
+  const has = (fold: Fold): boolean => hinges.some((hinge) => hinge.fold === fold)
+  return [
+    ...(has('valley') ? [`the valleys${at('valleys')} towards you`] : []),
+    ...(has('mountain') ? [`the mountains${at('mountains')} away from you`] : []),
+  ]
+}
+
+/** The ways to measure the score lines of a piece: from one edge, from both, and by the ends of slanting ones. */
+function scoreWays(structure: Structure, piece: string): string[] {
+  const hinges = hingesOf(structure, piece)
+  const ways = new Set(scoresOf(hinges).map(({ along }) => along))
+  const straight =
+    ways.size > 1
+      ? [`at {${piece}.uprights} from the left edge`, `at {${piece}.levels} from the lower edge`]
+      : [...ways].map(() => `at {${piece}.scores}`)
+  return [...straight, ...(slantsOf(hinges).length > 0 ? [`{${piece}.slants}`] : [])]
+}
+
+/** Panels of a piece that are stuck on others of it, such as the tab that makes a ring. */
+function glueOf({ plates, bonds }: Structure, piece: string): string {
+  const own = new Set(plates.filter((plate) => plate.piece === piece).map(({ name }) => name))
+  const inner = bonds.filter(({ plate, onto }) => own.has(plate) && own.has(onto))
+  const stuck = inner.map(({ plate, onto }) => `the ${plate} on the ${onto}`)
+  return stuck.length > 0 ? ` Stick ${listOf(stuck)} with double-sided tape.` : ''
 }
 
 function cutStep({ name, count, cuts }: Piece, structure: Structure): Step {
@@ -77,9 +107,10 @@ function cutStep({ name, count, cuts }: Piece, structure: Structure): Step {
     count > 1
       ? [`Cut {${name}.count} of the ${name}, each {${name}.size},`, 'them']
       : [`Cut the ${name}, {${name}.size},`, 'it']
-  const isScored = hingesOf(structure, name).length > 0
-  const score = isScored ? ` Score ${it} on the scoring board at {${name}.scores}.` : ''
-  const open = cuts.length > 0 ? ' Cut along the lines inside as drawn.' : ''
+  const ways = scoreWays(structure, name)
+  const isScored = ways.length > 0
+  const score = isScored ? ` Score ${it} on the scoring board ${listOf(ways)}.` : ''
+  const open = cuts.length > 0 ? ' Cut along the solid lines as drawn.' : ''
   return [
     `${cut} with the paper trimmer.${score}${open} :minutes[5]`,
     `::figure[The ${name}, ${isScored ? 'scored' : 'cut'}]{show=flat of="${name}"}`,
@@ -88,17 +119,16 @@ function cutStep({ name, count, cuts }: Piece, structure: Structure): Step {
 
 function stickStep(piece: Piece, structure: Structure): Step {
   const { name, kind, count } = piece
-  const own = new Set(structure.plates.filter((p) => p.piece === name).map((p) => p.name))
-  const onto = new Set(structure.bonds.filter((b) => own.has(b.plate)).map((b) => `the ${b.onto}`))
+  const onto = partnersOf(piece, structure)
   const stick =
-    onto.size > 0 ? ` Stick ${count > 1 ? 'them' : 'it'} to ${listOf([...onto])} with double-sided tape.` : ''
+    onto.length > 0 ? ` Stick ${count > 1 ? 'them' : 'it'} to ${listOf(onto)} with double-sided tape.` : ''
   if (kind === 'base') {
     const bends = bendsOf(structure, name)
     const [text, figure] = cutStep(piece, structure)
     const fold = bends.length > 0 ? ` Fold ${listOf(bends)}.` : ''
     // A plain part of the mechanism, such as a front, has nothing to draw, and no place of its own to be drawn in.
     return [
-      text.replace(' :minutes', `${fold}${stick} :minutes`),
+      text.replace(' :minutes', `${fold}${glueOf(structure, name)}${stick} :minutes`),
       bends.length > 0 || piece.cuts.length > 0 ? figure : '',
     ]
   }
@@ -108,4 +138,22 @@ function stickStep(piece: Piece, structure: Structure): Step {
     `${cut}.${stick} :minutes[5]`,
     kind === 'loose' ? '' : `::figure[Where the ${name} goes]{show=place of="${name}"}`,
   ]
+}
+
+/** The panels of pieces listed before this one that it is stuck to. */
+function partnersOf({ name }: Piece, { pieces, plates, bonds }: Structure): string[] {
+  const before = new Set(
+    pieces
+      .slice(
+        0,
+        pieces.findIndex((piece) => piece.name === name),
+      )
+      .map((p) => p.name),
+  )
+  const pieceOf = new Map(plates.map((plate) => [plate.name, plate.piece]))
+  const partners = bonds.flatMap(({ plate, onto }) => {
+    const [mine, other] = pieceOf.get(plate) === name ? [plate, onto] : [onto, plate]
+    return pieceOf.get(mine) === name && before.has(pieceOf.get(other) ?? '') ? [`the ${other}`] : []
+  })
+  return [...new Set(partners)]
 }
