@@ -103,3 +103,37 @@ describe.each(pairs)('%s written as a free fold', (name, closed, named, free) =>
     expect(made(`fold: free\nclosed: ${closed}\n${free}`, wish)).toEqual(one)
   })
 })
+
+test('a floating layer of five sheets moves as the one of the catalogue', () => {
+  const free = `fold: free
+closed: 5 x 7 in
+lengths: {stilt: 5/8 in, tab: 5/16 in, border: 1/4 in}
+panels: {front: 5 in, back: 5 in}
+creases: [valley]
+sheets:
+  raised panel: {width: closed.width - (stilt + border) * 2, height: closed.height - border * 2}
+  left: {height: 6 in, panels: {left foot: tab, left stilt: stilt, left head: tab}, creases: [valley, mountain]}
+  right: {height: 6 in, panels: {right foot: tab, right stilt: stilt, right head: tab}, creases: [valley, mountain]}
+  strut:
+    height: raised panel.height - 4 1/4 in
+    panels: {link tab: tab, link: stilt + border + tab}
+    creases: [mountain]
+bonds:
+  - {panel: left foot, onto: back, left: stilt + border, bottom: border * 2}
+  - {panel: right foot, onto: back, left: stilt + border + raised panel.width - tab * 2, bottom: border * 2}
+  - {panel: left head, onto: raised panel, side: outside, left: tab, bottom: border}
+  - {panel: right head, onto: raised panel, side: outside, right: 0, bottom: border}
+  - {panel: link, onto: raised panel, side: outside, left: -stilt - border, bottom: 2 1/8 in}
+  - {panel: link tab, onto: front, over: yes, right: stilt - tab, bottom: border + 2 1/8 in}
+stand: {panel: back, turn: -75, creases: [{between: [front, back], bent: 90}]}`
+  // Sheets that do not lie on each other may be told in any order.
+  const parts = ({ closed, standing, freedom, findings }: ReturnType<typeof made>) => ({
+    closed,
+    standing,
+    freedom,
+    findings,
+  })
+  const named = made('fold: floating layer\nclosed: 5 x 7 in\nstilt: 5/8 in', { unit: 'in' })
+  expect([named.freedom, named.findings]).toEqual([1, []])
+  expect(parts(made(free, { unit: 'in' }))).toEqual(parts(named))
+})

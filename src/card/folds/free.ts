@@ -6,6 +6,7 @@ import { buildFree } from './free/build.ts'
 import { sheetCell } from './free/layout.ts'
 import { checkLoose } from './free/loose-sheets.ts'
 import { checkNames, withOwnNames } from './free/names.ts'
+import { readOwnLengths } from './free/own-lengths.ts'
 import { readBends } from './free/read-bends.ts'
 import { readBonds } from './free/read-bonds.ts'
 import { readSheets, sheetKeys } from './free/read-sheets.ts'
@@ -15,7 +16,7 @@ import { defineStrips } from './free/strip-names.ts'
 import { panelNames } from './free/written.ts'
 
 /** The keys of a free card that no named fold has. */
-export const freeKeys = [...sheetKeys, 'sheets', 'slits', 'bonds', 'glue', 'shut', 'stand']
+export const freeKeys = [...sheetKeys, 'lengths', 'sheets', 'slits', 'bonds', 'glue', 'shut', 'stand']
 
 /** What the catalogue says of a fold that is not in it. */
 export const free = {
@@ -64,6 +65,7 @@ export function freeFold(
   const reading = { ...outer, scope: withOwnNames(outer.scope) }
   const sheets = readSheets(reading, fields)
   checkNames(reading, sheets, fields)
+  readOwnLengths(reading, fields)
   const names = panelNames(sheets)
   const laid = sheets.map((sheet) => {
     const cell = sheetCell(reading, sheet, stockOf(sheet.stock, 'card'))

@@ -27,7 +27,7 @@ export function withOwnNames(outer: Scope): Scope {
   }
 }
 
-/** Every sheet, strip and panel has a name of its own. Tells where each is described. */
+/** Every sheet, strip, panel, slit and length has a name of its own. Tells where each is described. */
 export function checkNames(reading: Reading, sheets: readonly WrittenSheet[], fields: Fields): void {
   const taken = new Map(reserved.map((name) => [name, 'of every card']))
   const take = (name: string, place: Place, what: string): void => {
@@ -48,13 +48,18 @@ export function checkNames(reading: Reading, sheets: readonly WrittenSheet[], fi
     for (const strip of sheet.strips)
       if (strip.name !== sheet.name) take(strip.name, strip.place, 'of this card')
   for (const sheet of sheets) {
-    const own = new Set<string>([sheet.strips.length === 1 ? sheet.name : ''])
+    const own = new Set<string>([panelsOf(sheet).length === 1 ? sheet.name : ''])
     for (const { name, place } of panelsOf(sheet)) {
       // Strips of one sheet share panels; a sheet that is one panel has its name.
       if (own.has(name) && name !== 'base') continue
       own.add(name)
       take(name, place, `of \`${sheet.name}\``)
     }
+  }
+  for (const group of ['slits', 'lengths']) {
+    const value = fields.get(group)?.value
+    if (value?.kind === 'map')
+      for (const { key, keyPlace } of value.fields.values()) take(key, keyPlace, 'of this card')
   }
   for (const sheet of sheets)
     for (const { name } of sheet.strips) if (name !== sheet.name) checkGroups(reading, fields, name)
