@@ -12,6 +12,7 @@ import { freeFold, freeKeys } from './folds/free.ts'
 import { mailingCell } from './mailing.ts'
 import { defineEnvelope, defineSize } from './measures.ts'
 import { mechanismCell } from './mechanism.ts'
+import { checkOffPanel } from './off-panel.ts'
 import { checkKeys, isTooLong, type Reading, report, unlessBroken } from './reading.ts'
 import { makeScope } from './scope.ts'
 import type { InCrease } from './setbacks/between.ts'
@@ -107,7 +108,10 @@ export function checkCard(block: YamlBlock, wishes: CardWishes): { card?: Card; 
       places: reading.places,
     }
   })
-  if (card) checkSetbacks(reading, card, wishes.inCreases?.(card.structure))
+  if (card) {
+    checkSetbacks(reading, card, wishes.inCreases?.(card.structure))
+    checkOffPanel(reading, card)
+  }
   const all = distinct(findings)
   return card && !hasErrors(all) ? { card, findings: all } : { findings: all }
 }
