@@ -59,3 +59,25 @@ export function clipLine(
   }
   return leave - enter > 1e-9 ? [mix2(a, b, enter), mix2(a, b, leave)] : undefined
 }
+
+/** The parts of a straight line outside a convex loop, whichever way round it runs. */
+export function lineOutside([a, b]: readonly [Point2, Point2], loop: readonly Point2[]): [Point2, Point2][] {
+  const turn = (p: Point2, q: Point2, r: Point2) =>
+    (q[0] - p[0]) * (r[1] - p[1]) - (q[1] - p[1]) * (r[0] - p[0])
+  const way = Math.sign(
+    loop.reduce((sum, p, i) => sum + turn([0, 0], p, loop[(i + 1) % loop.length] ?? p), 0),
+  )
+  let [enter, leave] = [0, 1]
+  for (const [i, p] of loop.entries()) {
+    const q = loop[(i + 1) % loop.length] ?? p
+    const [here, there] = [way * turn(p, q, a), way * turn(p, q, b)]
+    if (here < 1e-9 && there < 1e-9) return [[a, b]]
+    if (here < 0) enter = Math.max(enter, here / (here - there))
+    if (there < 0) leave = Math.min(leave, here / (here - there))
+  }
+  if (leave - enter < 1e-9) return [[a, b]]
+  return [
+    ...(enter > 1e-9 ? [[a, mix2(a, b, enter)] as [Point2, Point2]] : []),
+    ...(leave < 1 - 1e-9 ? [[mix2(a, b, leave), b] as [Point2, Point2]] : []),
+  ]
+}

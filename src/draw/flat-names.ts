@@ -8,6 +8,7 @@ import type { Mark } from './mark.ts'
 import { heights, nameIn } from './names.ts'
 import type { Spot } from './num.ts'
 import { flatLoop, lineOnPaper, ontoPaper, toMm } from './plane.ts'
+import { roomIn } from './room.ts'
 import type { Paint } from './stock.ts'
 import { upMark } from './up.ts'
 
@@ -53,7 +54,7 @@ export function flatNames(parts: FlatParts, paint: Paint, scale: number, size: n
     parts.plates.length > 1 ? parts.plates.map((p) => ({ name: p.name, loop: flatLoop(p.outline) })) : []
   if (rooms.length === 0) rooms.push({ name: parts.piece.name, loop: [...(parts.outline[0] ?? [])] })
   const named = ({ name, loop }: (typeof rooms)[number], shares: readonly number[]) =>
-    nameIn(boxAround(loop.map(place)), [name], size * nameShare, taken, ground, shares)
+    nameIn(roomIn(loop.map(place)), [name], size * nameShare, taken, ground, shares)
   // Side by side on one level, as many as can be; the others where they find room.
   const levels = heights.map((share) => rooms.map((room) => named(room, [share])))
   const count = (level: Mark[][]) => level.filter((marks) => marks.length > 0).length

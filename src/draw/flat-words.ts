@@ -3,7 +3,7 @@ import { type Slant, slantText } from '../card/slants.ts'
 import type { Fold } from '../card/structure.ts'
 import { listOf } from '../length/finding.ts'
 import { formatLength, formatLengths, formatSize } from '../length/format.ts'
-import type { Unit } from '../length/length.ts'
+import type { Length, Unit } from '../length/length.ts'
 import type { FlatParts } from './flat-parts.ts'
 import type { Entry } from './legend.ts'
 
@@ -29,21 +29,28 @@ function groupsOf(scores: readonly Score[]): Group[] {
   return all.filter((group) => group.scores.length > 0)
 }
 
+/** Whether a score does not run right across the piece. */
+const isBroken = ({ along, from, to }: Score, { piece }: FlatParts): boolean =>
+  from.gt(0) || to.lt(along === 'width' ? piece.size.height : piece.size.width)
+
+/** Each length once, in ascending order. */
+const distinct = (all: readonly Length[]): Length[] =>
+  all.filter((x, i) => all.findIndex((other) => other.equals(x)) === i).sort((a, b) => a.compare(b))
+
 /** Which side to score where; what is cut out. */
 export function flatLegend(parts: FlatParts, unit: Unit): Entry[] {
   const groups = groupsOf(parts.scores)
   const straight = groups.map(({ fold, along, scores }): Entry => {
     // A short list stays on one line.
-    const list = formatLengths(
-      scores.map((s) => s.at),
-      unit,
-    )
-    const at = scores.length > 4 ? list : list.replaceAll(' ', '\u00a0')
+    const marks = distinct(scores.map((s) => s.at))
+    const list = formatLengths(marks, unit)
+    const at = marks.length > 4 ? list : list.replaceAll(' ', '\u00a0')
     const how =
       scores[0]?.side === 'face'
         ? `score this side at\u00a0${at}`
         : `${turnOver[along]}, score the back at\u00a0${at}`
-    return { sample: fold, text: `${fold}: ${how}` }
+    const far = scores.some((score) => isBroken(score, parts)) ? ', as far as drawn' : ''
+    return { sample: fold, text: `${fold}: ${how}${far}` }
   })
   const slanting = (['mountain', 'valley'] as const).flatMap((fold): Entry[] => {
     const count = parts.slants.filter((slant) => slant.fold === fold).length
@@ -54,7 +61,7 @@ export function flatLegend(parts: FlatParts, unit: Unit): Entry[] {
   const cuts = [
     ...(parts.trimmed ? ['cut along the outline'] : []),
     ...(parts.holes.length > 0 ? ['cut the window out'] : []),
-    ...(parts.slits.length > 0 ? ['cut the slit'] : []),
+    ...(parts.slits.length > 0 ? [parts.slits.length > 1 ? 'cut the slits' : 'cut the slit'] : []),
   ]
   const solid = cuts.length > 0 ? [{ sample: 'cut' as const, text: `solid: ${listOf(cuts)}` }] : []
   return [...straight, ...slanting, ...solid]
@@ -65,8 +72,10 @@ export function flatWords(parts: FlatParts, unit: Unit): string {
   const { piece, plates, scores, inner } = parts
   const slanting = (line: Slant) =>
     `${slantText(line, piece.size, (x) => formatLength(x, unit))}, ${line.fold}, scored on ${line.side === 'face' ? 'this side' : 'the back'}`
+  const reach = (s: Score) =>
+    isBroken(s, parts) ? `, only from ${formatLengths([s.from, s.to], unit).replace(" and ", " to ")} across` : ''
   const said = (s: Score) =>
-    `${formatLength(s.at, unit)} ${from[s.along]}, ${s.fold}, scored on ${s.side === 'face' ? 'this side' : 'the back'}`
+    `${formatLength(s.at, unit)} ${from[s.along]}${reach(s)}, ${s.fold}, scored on ${s.side === 'face' ? 'this side' : 'the back'}`
   const marks = (['width', 'height'] as const).flatMap((along) => {
     const own = inner.filter((m) => m.along === along && !m.slant).map((m) => m.at)
     const once = own

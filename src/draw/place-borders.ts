@@ -21,15 +21,57 @@ const tail = 4.5
 
 type Side = keyof Border
 
+/** On which sides of the ground the borders are measured, and which of their numbers stand towards the middle. */
+export interface Measured {
+  readonly below: boolean
+  readonly onLeft: boolean
+  readonly inwards: Partial<Record<Side, boolean>>
+}
+
+/** Where least lies between, or else where all numbers have room. */
+export function measuredAt(border: Border, placed: Placed, unit: Unit, size: number): Measured {
+  const { region, panel, layer } = placed
+  const below = region.bottom - panel.bottom < panel.top - region.top - 1e-6
+  const onLeft = panel.left - region.left < region.right - panel.right - 1e-6
+  const widths: Record<Side, number> = {
+    left: layer.left - panel.left,
+    right: panel.right - layer.right,
+    top: layer.top - panel.top,
+    bottom: panel.bottom - layer.bottom,
+  }
+  const need = (side: Side): number => {
+    const text = textOf(border, side, unit)
+    const room = textWidth(text, size)
+    return text === '' || room + 1.5 <= widths[side] ? 0 : room + tail
+  }
+  const all = [below, !below].flatMap((b) =>
+    [onLeft, !onLeft].map((l): Measured => {
+      const corner = { level: l ? 'left' : 'right', upright: b ? 'bottom' : 'top' } as const
+      return { below: b, onLeft: l, inwards: inwardsOf(placed, need, corner) }
+    }),
+  )
+  const first = all[0] as Measured
+  return all.find(({ inwards }) => Object.keys(inwards).length === sides.length) ?? first
+}
+
+const sides: readonly Side[] = ['left', 'right', 'top', 'bottom']
+
+const textOf = (border: Border, side: Side, unit: Unit): string =>
+  border[side].equals(0) ? '' : formatLength(border[side], unit)
+
 /**
  * Dimensions of the borders that are not zero, outside everything: along the top and up the right, or on the other side
  * where less lies between.
  */
-export function borderMarks(border: Border, placed: Placed, unit: Unit, size: number): Mark[] {
+export function borderMarks(
+  border: Border,
+  placed: Placed,
+  { below, onLeft, inwards }: Measured,
+  unit: Unit,
+  size: number,
+): Mark[] {
   const { region, panel, layer } = placed
   const [wide, high] = [region.right - region.left, region.bottom - region.top]
-  const below = region.bottom - panel.bottom < panel.top - region.top - 1e-6
-  const onLeft = panel.left - region.left < region.right - panel.right - 1e-6
   const moved = (edge: Edge): Edge => ({
     ...edge,
     origin: [edge.origin[0] + region.left, edge.origin[1] + region.top],
@@ -49,22 +91,14 @@ export function borderMarks(border: Border, placed: Placed, unit: Unit, size: nu
     bottom: { edge: upright, from: v(panel.bottom), to: v(layer.bottom), inside: inUpright },
     top: { edge: upright, from: v(layer.top), to: v(panel.top), inside: [inUpright[1], inUpright[0]] },
   }
-  const text = (side: Side) => (border[side].equals(0) ? '' : formatLength(border[side], unit))
-  const need = (side: Side): number => {
-    const room = textWidth(text(side), size)
-    return text(side) === '' || room + 1.5 <= marks[side].to - marks[side].from ? 0 : room + tail
-  }
-  const inwards = inwardsOf(placed, need, {
-    level: onLeft ? 'left' : 'right',
-    upright: below ? 'bottom' : 'top',
-  })
   return (Object.keys(marks) as Side[]).flatMap((side) => {
     const towards = inwards[side]
-    if (text(side) === '' || towards === undefined) return []
+    const text = textOf(border, side, unit)
+    if (text === '' || towards === undefined) return []
     const towardsEnd = (side === 'left' || side === 'bottom') === towards
     return across(marks[side].edge, {
       ...marks[side],
-      text: text(side),
+      text,
       size,
       row: towards ? 0 : 1,
       beyond: towardsEnd ? 'to' : 'from',
@@ -80,7 +114,7 @@ export function borderMarks(border: Border, placed: Placed, unit: Unit, size: nu
  * meet at the `corner` of their edges; one that has no room at all is left to the line of words below.
  */
 function inwardsOf(
-  { layer }: Placed,
+  { region, panel, layer }: Placed,
   need: (side: Side) => number,
   corner: { readonly level: 'left' | 'right'; readonly upright: 'top' | 'bottom' },
 ): Partial<Record<Side, boolean>> {
@@ -89,6 +123,10 @@ function inwardsOf(
   const [level, upright] = [fits(wide, 'left', 'right'), fits(high, 'top', 'bottom')]
   if (level || upright) return { left: level, right: level, top: upright, bottom: upright }
   const away = { left: false, right: false, top: false, bottom: false }
+  // In the middle of a large ground the two lines do not come near its corner.
+  const beside = corner.level === 'left' ? panel.left - region.left : region.right - panel.right
+  const beyond = corner.upright === 'top' ? panel.top - region.top : region.bottom - panel.bottom
+  if (beside > need(corner.level) || beyond > need(corner.upright)) return away
   if (fits(wide, corner.level)) return { ...away, [corner.level]: true }
   if (fits(high, corner.upright)) return { ...away, [corner.upright]: true }
   return { left: false, right: false }

@@ -6,13 +6,19 @@ import { capHeight, label } from './label.ts'
 import type { Mark } from './mark.ts'
 import { nameIn } from './names.ts'
 import type { Spot } from './num.ts'
+import type { Measured } from './place-borders.ts'
 import type { OnPaper } from './place-paper.ts'
 import type { PlaceView } from './place-view.ts'
 import type { Paint } from './stock.ts'
 import { upMark } from './up.ts'
 
-/** The panels' names below the shape, or beside it where creases run across. */
-export function panelNames(view: PlaceView, { region, panels }: OnPaper, size: number): Mark[] {
+/** The panels' names below the shape, or beside it where creases run across; on the other side of what is measured. */
+export function panelNames(
+  view: PlaceView,
+  { region, panels }: OnPaper,
+  { below, onLeft }: Measured,
+  size: number,
+): Mark[] {
   const small = size * nameShare
   const first = view.creases[0]?.ends
   const beside = first !== undefined && Math.abs(first[0][1] - first[1][1]) < 1e-6
@@ -22,8 +28,14 @@ export function panelNames(view: PlaceView, { region, panels }: OnPaper, size: n
     for (let row = 0; row < view.panels.length; row++) {
       const away = 1.4 + row * small * 1.2
       const at: Spot = beside
-        ? [region.left - away - 0.22 * small, (box.top + box.bottom) / 2]
-        : [(box.left + box.right) / 2, region.bottom + away + small * capHeight]
+        ? [
+            onLeft ? region.right + away + small * capHeight : region.left - away - 0.22 * small,
+            (box.top + box.bottom) / 2,
+          ]
+        : [
+            (box.left + box.right) / 2,
+            below ? region.top - away - 0.22 * small : region.bottom + away + small * capHeight,
+          ]
       const style = {
         class: 'name',
         size: small,
@@ -44,7 +56,9 @@ export function panelNames(view: PlaceView, { region, panels }: OnPaper, size: n
 export function layerNames(view: PlaceView, placed: OnPaper, paint: Paint, size: number, unit: Unit): Mark[] {
   const small = size * nameShare
   // What is behind a film shows through it.
-  const lines = paint.film ? [...placed.edges, ...placed.hints, ...placed.creases.map((c) => c.ends)] : []
+  const lines = paint.film
+    ? [...placed.edges, ...placed.hints, ...placed.slits, ...placed.creases.map((c) => c.ends)]
+    : []
   const own = { ...(paint.patterned && { ground: paint.tint }), colour: colours.ink }
   return placed.laid.flatMap(([outline = [], ...holes]) => {
     const box = boxAround(outline)

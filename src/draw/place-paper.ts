@@ -18,6 +18,7 @@ export interface OnPaper extends Placed {
   readonly edges: readonly Line[]
   readonly hints: readonly Line[]
   readonly creases: readonly { readonly fold: Fold; readonly ends: Line }[]
+  readonly slits: readonly Line[]
   /** What is put there, each with its windows. */
   readonly laid: readonly (readonly (readonly Spot[])[])[]
 }
@@ -57,6 +58,7 @@ export function paperFor(view: PlaceView): (scale: number) => OnPaper {
         const ends = clipped(both)
         return ends ? [{ fold, ends }] : []
       }),
+      slits: view.slits.map(clipped).filter((slit) => slit !== undefined),
       laid,
       // A span reaches over several panels and is measured from the outer edges of all of them.
       panel: boxAround((laid.length < panels.length ? panels : panels.slice(0, 1)).flat()),

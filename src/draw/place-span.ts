@@ -45,6 +45,7 @@ export function spanView(card: Card, piece: Piece, pose: Pose): PlaceView | unde
       .map(seen)
       .filter((loop) => loop.length > 0),
     creases: [],
+    slits: [],
     laid: [[flatLoop(plate.outline), ...plate.holes.map(flatLoop)]],
     border: spanBorder(structure.plates, piece, first, last),
     raise: first.height,

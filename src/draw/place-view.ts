@@ -4,6 +4,7 @@ import { hingesOf } from '../card/scores.ts'
 import type { Fold, Piece } from '../card/structure.ts'
 import type { Length } from '../length/length.ts'
 import { ontoPanel } from './bonded.ts'
+import { flatParts } from './flat-parts.ts'
 import { type Flat, flatLine, flatLoop, toMm } from './plane.ts'
 
 /** Something to be put in its place, and what is round it; mm, x to the right, y upwards, as seen from its side. */
@@ -18,6 +19,8 @@ export interface PlaceView {
   /** Whether the back of the ground is what is seen. */
   readonly back: boolean
   readonly creases: readonly { readonly fold: Fold; readonly ends: readonly [Flat, Flat] }[]
+  /** Cuts within the ground, between one panel and the next. */
+  readonly slits: readonly (readonly [Flat, Flat])[]
   /** The piece itself, once for each panel, its windows behind its outline. */
   readonly laid: readonly (readonly (readonly Flat[])[])[]
   readonly border: Border
@@ -55,6 +58,7 @@ export function layerView(card: Card, layer: Layer): PlaceView | undefined {
       const [a, b] = seen(flatLine(line)) as [Flat, Flat]
       return { fold: back ? otherWay[fold] : fold, ends: [a, b] }
     }),
+    slits: flatParts(card, ground).slits.map((slit) => seen(slit) as [Flat, Flat]),
     laid: bonds
       .filter((bond) => on.some((p) => p.name === bond.onto))
       .map((bond) => {

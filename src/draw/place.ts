@@ -1,18 +1,22 @@
 import type { Structure } from '../card/structure.ts'
 import type { Unit } from '../length/length.ts'
 import { boxAround } from './box.ts'
+import { lineOutside } from './clip.ts'
 import { glints } from './film.ts'
 import { type FigureOptions, fitted, leastAndMost, usualRoom } from './fit.ts'
 import type { Sheet } from './frame.ts'
 import { colours, point, usualText, weights } from './ink.ts'
 import { creaseStroke, legend } from './legend.ts'
 import { area, line, type Mark } from './mark.ts'
-import { borderMarks, flushMarks } from './place-borders.ts'
+import type { Spot } from './num.ts'
+import { borderMarks, flushMarks, measuredAt } from './place-borders.ts'
 import { layerNames, panelNames } from './place-names.ts'
 import { type OnPaper, paperFor } from './place-paper.ts'
 import type { PlaceView } from './place-view.ts'
 import { placeLegend, placeWords } from './place-words.ts'
 import { makePalette, type Paint } from './stock.ts'
+
+type Line = readonly [Spot, Spot]
 
 /** A layer or a span in its place: what it goes on, and how far its edges are from the edges of that. */
 export function drawPlace(view: PlaceView, structure: Structure, unit: Unit, options: FigureOptions): Sheet {
@@ -24,7 +28,11 @@ export function drawPlace(view: PlaceView, structure: Structure, unit: Unit, opt
   const paperAt = paperFor(view)
   const draw = (scale: number): Mark[] => {
     const placed = paperAt(scale)
-    const around = [...borderMarks(view.border, placed, unit, size), ...panelNames(view, placed, size)]
+    const measured = measuredAt(view.border, placed, unit, size)
+    const around = [
+      ...borderMarks(view.border, placed, measured, unit, size),
+      ...panelNames(view, placed, measured, size),
+    ]
     const flush = flushMarks(view.border, placed, size, around)
     const all = [...shapeMarks(placed, paint, ground, scale), ...around, ...flush]
     const names = layerNames(view, placed, paint, size, unit)
@@ -45,15 +53,29 @@ function shapeMarks(placed: OnPaper, paint: Paint, ground: Paint, scale: number)
   const opacity = paint.opacity === undefined ? {} : { opacity: paint.opacity }
   const hint = { class: 'hint', width: weights.hidden, colour: colours.slate }
   const stroke = { width: weights.layer }
+  // What is behind a film shows through it; paper hides it.
+  const seen = (all: readonly Line[]) =>
+    paint.film ? all : all.flatMap((ends) => uncovered(ends, placed.laid))
   return [
     ...placed.ground.map((loop) => area([loop], { class: 'stock', fill: ground.tint })),
     ...placed.hints.map(([a, b]) => line(a, b, hint)),
-    ...placed.creases.map(({ fold, ends: [a, b] }) => line(a, b, creaseStroke(fold))),
+    ...placed.creases.flatMap(({ fold, ends }) =>
+      seen([ends]).map(([a, b]) => line(a, b, creaseStroke(fold))),
+    ),
+    ...seen(placed.slits).map(([a, b]) => line(a, b, { class: 'slit', width: weights.edge })),
     ...placed.edges.map(([a, b]) => line(a, b, { class: 'panel', width: weights.edge, cap: 'round' })),
     ...placed.laid.map((loops) => area(loops, { class: 'layer', fill: paint.fill, ...opacity, stroke })),
     ...(paint.film ? placed.laid.flatMap(([outline = []]) => shine(outline, scale)) : []),
   ]
 }
+
+/** The parts of a line that nothing lies on. What is put there is drawn over all of it if it has windows. */
+const uncovered = (whole: Line, laid: OnPaper['laid']): Line[] =>
+  laid.reduce<Line[]>(
+    (parts, [outline = [], ...windows]) =>
+      windows.length > 0 ? parts : parts.flatMap((part) => lineOutside(part, outline)),
+    [whole],
+  )
 
 function shine(outline: OnPaper['laid'][number][number], scale: number): Mark[] {
   const { left, right, top, bottom } = boxAround(outline)

@@ -1,0 +1,52 @@
+import { type Box, boxAround } from './box.ts'
+import type { Spot } from './num.ts'
+
+/** The largest upright rectangle inside an outline of upright and level edges; the box round any other. */
+export function roomIn(loop: readonly Spot[]): Box {
+  const around = boxAround(loop)
+  const [xs, ys] = [ascending(loop.map(([x]) => x)), ascending(loop.map(([, y]) => y))]
+  const isUpright = loop.every(([x, y], i) => {
+    const [nextX, nextY] = loop[(i + 1) % loop.length] ?? [x, y]
+    return same(x, nextX) || same(y, nextY)
+  })
+  if (!isUpright || loop.length <= 4) return around
+  let largest: Box | undefined
+  for (const [i, left] of xs.entries())
+    for (const right of xs.slice(i + 1))
+      for (const [k, top] of ys.entries())
+        for (const bottom of ys.slice(k + 1)) {
+          const box = { left, right, top, bottom }
+          if (area(box) > (largest ? area(largest) : 0) && isFilled(box, loop, xs, ys)) largest = box
+        }
+  return largest ?? around
+}
+
+const area = ({ left, right, top, bottom }: Box): number => (right - left) * (bottom - top)
+
+const same = (a: number, b: number): boolean => Math.abs(a - b) < 1e-6
+
+const ascending = (all: readonly number[]): number[] => {
+  const sorted = [...all].sort((a, b) => a - b)
+  return sorted.filter((x, i) => i === 0 || !same(x, sorted[i - 1] ?? x))
+}
+
+/** Whether every cell between the corners' coordinates that is in the box is inside the outline. */
+const isFilled = (box: Box, loop: readonly Spot[], xs: readonly number[], ys: readonly number[]): boolean =>
+  middles(xs, box.left, box.right).every((x) =>
+    middles(ys, box.top, box.bottom).every((y) => isInside([x, y], loop)),
+  )
+
+const middles = (marks: readonly number[], from: number, to: number): number[] =>
+  marks.flatMap((mark, i) => {
+    const next = marks[i + 1]
+    return next !== undefined && mark >= from && next <= to ? [(mark + next) / 2] : []
+  })
+
+/** By counting the edges to its right. */
+const isInside = ([x, y]: Spot, loop: readonly Spot[]): boolean =>
+  loop.filter(([x1, y1], i) => {
+    const [, y0] = loop.at(i - 1) ?? [x1, y1]
+    return y0 > y !== y1 > y && x < x1
+  }).length %
+    2 ===
+  1
