@@ -34,7 +34,9 @@ export function foldCard(structure: Structure): Proof {
     unfolding()
       ?.map((link) => namesAt(assembly, link))
       .reverse()
-  return { closed: closed(), ...standingOf(assembly, motion, structure.display), folding, findings }
+  const laid = closed()
+  const standing = standingOf(assembly, motion, structure.display, laid, folds)
+  return { closed: laid, ...standing, folding, findings }
 }
 
 /** How a card lies shut, without how it gets there; undefined when it does not shut. */

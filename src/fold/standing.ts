@@ -3,17 +3,22 @@ import type { Assembly } from './assembly.ts'
 import { framesAt } from './linkage.ts'
 import type { Motion } from './motion.ts'
 import { boxRound, moved, placed, viewOf } from './place.ts'
-import type { Placement, Pose, Proof, Vector } from './pose.ts'
+import type { Closed, Placement, Pose, Proof, Vector } from './pose.ts'
+import { settled } from './settled.ts'
 import { stackingOf } from './stacking.ts'
 
 /**
  * Reads the standing card, and what lies between, off the motion. The card stands on the table, centred sideways and in
  * depth; its sizes are those of the sheets without their thickness, before it is turned to be seen well.
+ *
+ * @param shut how far each link is bent in the shut card, in radians.
  */
 export function standingOf(
   assembly: Assembly,
   { linkage, freedom, foldsAt }: Motion,
   display: Display,
+  closed: Closed,
+  shut: readonly number[],
 ): Pick<Proof, 'standing' | 'freedom' | 'between'> {
   const { plates, model } = assembly
   const shown = plates.findIndex(({ index }) => index === model.shown)
@@ -27,7 +32,7 @@ export function standingOf(
   const end = foldsAt(1)
   const centre = end ? middleOf(boxRound(assembly, place(end, flat, display))) : [0, 0, 0]
   const poseOf = (folds: readonly number[]): Pose => {
-    const all = place(folds, heights, display)
+    const all = place(folds, settled(assembly, heights, closed, shut, folds), display)
     const [low] = boxRound(assembly, all)
     const by: Vector = [-(centre[0] ?? 0), -low[1], -(centre[2] ?? 0)]
     return new Map(all.map((at, i) => [model.plates[plates[i]?.index ?? 0]?.name ?? '', moved(at, by)]))
