@@ -5,6 +5,7 @@ import type { Assembly } from './assembly.ts'
 import { equationsAt } from './equations.ts'
 import { linkageOf } from './joints.ts'
 import { framesAt, type Linkage } from './linkage.ts'
+import type { Model } from './model.ts'
 import { boxRound, cornersOf, facing, moved, placed } from './place.ts'
 import type { Closed, Laid, Placement, Vector } from './pose.ts'
 import type { Rings } from './rings.ts'
@@ -89,9 +90,12 @@ function closedBox(assembly: Assembly, linkage: Linkage, folds: readonly number[
   })
   const real = seen(stackingOf(assembly))
   const depths = real.map((at, i) => {
-    const half = (model.plates[plates[i]?.index ?? 0]?.caliper ?? 0) / Number(model.thinPerMm) / 2
+    const plate = plates[i]?.index ?? 0
+    const half = (model.plates[plate]?.caliper ?? 0) / Number(model.thinPerMm) / 2
     const [back, front] = ends(cornersOf(assembly, i, at), 2)
-    return { back: back - half * Math.abs(at.normal[2]), front: front + half * Math.abs(at.normal[2]) }
+    const across = Math.abs(at.normal[2])
+    const padsTo = (front: boolean): number => padsOn(model, plate, front === at.normal[2] > 0)
+    return { back: back - (half + padsTo(false)) * across, front: front + (half + padsTo(true)) * across }
   })
   const back = Math.min(...depths.map((depth) => depth.back))
   const front = Math.max(...depths.map((depth) => depth.front))
@@ -101,11 +105,17 @@ function closedBox(assembly: Assembly, linkage: Linkage, folds: readonly number[
     size: { width: length(high[0] - low[0]), height: length(high[1] - low[1]) },
     plates: laid,
     order: order.map(({ name }) => name),
-    // From sines: to the next hundredth of a millimetre.
     map: [],
+    // From sines: to the next hundredth of a millimetre.
     thickness: mustCover(mm(Number((front - back).toFixed(6))), part(mm(1), 100)),
     pose: new Map(real.map((at, i) => [names[i] ?? '', moved(at, [-low[0], -low[1], -back])])),
   }
+}
+
+/** The height of the highest pad on one side of a plate, in mm. */
+function padsOn({ pads, thinPerMm }: Model, plate: number, front: boolean): number {
+  const own = pads.filter((pad) => pad.onto === plate && pad.front === front)
+  return Math.max(0, ...own.map(({ height }) => height)) / Number(thinPerMm)
 }
 
 const ends = (points: readonly Vector[], axis: 0 | 1 | 2): [number, number] => {

@@ -70,6 +70,16 @@ test('a cross of five squares is a box of one', () => {
     expect(pose && troublesIn(structure, pose, whole)).toEqual([])
 })
 
+test('letters on the outside of the bottom count in the depth, those inside and on the walls do not', () => {
+  const deep = (onto: string, side: 'face' | 'back') => {
+    const outline = rectangle(mm(50), mm(50), mm(10), mm(10))
+    const letter = { name: 'letter', onto, side, outline, height: mm(2) }
+    const { closed } = foldCard({ ...cross(mm(40)), pads: [letter] })
+    return closed && toMm(closed.thickness)
+  }
+  expect([deep('bottom', 'back'), deep('bottom', 'face'), deep('left', 'back')]).toEqual([42, 40, 40])
+})
+
 test('walls fold up from the face or away from it', () => {
   const [up, down] = (['valley', 'mountain'] as const).map((fold) => foldCard(cross(mm(40), fold)).closed)
   const heightOf = (closed: typeof up) => closed?.pose.get('left')?.origin[2] ?? Number.NaN
