@@ -73,7 +73,9 @@ export function flatWords(parts: FlatParts, unit: Unit): string {
   const slanting = (line: Slant) =>
     `${slantText(line, piece.size, (x) => formatLength(x, unit))}, ${line.fold}, scored on ${line.side === 'face' ? 'this side' : 'the back'}`
   const reach = (s: Score) =>
-    isBroken(s, parts) ? `, only from ${formatLengths([s.from, s.to], unit).replace(" and ", " to ")} across` : ''
+    isBroken(s, parts)
+      ? `, only from ${formatLength(s.from, unit)} to ${formatLength(s.to, unit)} across`
+      : ''
   const said = (s: Score) =>
     `${formatLength(s.at, unit)} ${from[s.along]}${reach(s)}, ${s.fold}, scored on ${s.side === 'face' ? 'this side' : 'the back'}`
   const marks = (['width', 'height'] as const).flatMap((along) => {
