@@ -7,14 +7,14 @@ import { gate } from './folds/gate.ts'
 import { joy } from './folds/joy.ts'
 import { letter } from './folds/letter.ts'
 import { side } from './folds/side.ts'
+import { tunnel } from './folds/tunnel.ts'
 import { vFold } from './folds/v-fold.ts'
 import { z } from './folds/z.ts'
 import type { FoldStyle } from './style.ts'
 
 /** The catalogue: every fold with a name, in the order in which it is shown. `free` is read from the block itself. */
 export const foldStyles: ReadonlyMap<string, FoldStyle> = new Map(
-  [side, gate, doubleGate, z, letter, accordion, joy, bridge, floatingLayer, vFold, easel].map((style) => [
-    style.name,
-    style as unknown as FoldStyle,
-  ]),
+  [side, gate, doubleGate, z, letter, accordion, joy, bridge, floatingLayer, vFold, easel, tunnel].map(
+    (style) => [style.name, style as unknown as FoldStyle],
+  ),
 )
