@@ -4,6 +4,8 @@ import type { Structure } from '../../../src/card/structure.ts'
 import { foldCard } from '../../../src/fold/prove.ts'
 import { formatSize } from '../../../src/length/format.ts'
 import { cardOf, check, measure } from '../block.ts'
+import { troublesOfSheets } from '../sheets.ts'
+import { isRefused, sizes, units } from '../sizes.ts'
 
 const closedOf = (structure: Structure) => {
   const { closed, findings } = foldCard(structure)
@@ -38,6 +40,22 @@ test('a tongue is half as long as the card goes away from its spine', () => {
 })
 
 const withSpine = [...foldStyles.values()].filter(({ choices }) => choices?.spine)
+
+describe.each(withSpine)('a $name card with its spine at the top', (style) => {
+  test.each(sizes.filter((closed) => !isRefused(style, closed)))(
+    'at %s is cut, shuts and stands',
+    (closed) => {
+      for (const unit of units) {
+        const card = cardOf(`fold: ${style.name}\nclosed: ${closed}\nspine: top`, { unit })
+        expect(troublesOfSheets(card.structure)).toEqual([])
+        const { standing, findings, ...proof } = foldCard(card.structure)
+        expect(findings).toEqual([])
+        expect(standing).toBeDefined()
+        expect(proof.closed && formatSize(proof.closed.size, unit)).toBe(formatSize(card.closed, unit))
+      }
+    },
+  )
+})
 
 describe.each(withSpine)('the front of a $name card', (style) => {
   test.each(style.choices?.spine?.words ?? [])('reads the right way up with the spine on the %s', (spine) => {
