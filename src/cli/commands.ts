@@ -75,8 +75,8 @@ export const commands: Readonly<Record<string, Command>> = {
     operands: '[NAME]',
     least: 0,
     most: 1,
-    help: 'show the catalogue of folds, or one fold with its lengths and panels',
-    flags: ['json'],
+    help: 'show the catalogue of folds, or one fold with its lengths, panels and sizes; `--html` draws them',
+    flags: ['units', 'html', 'paper', 'theme', 'json', ...file],
     load: async () => (await reading()).folds,
   },
 }

@@ -3,6 +3,7 @@ import type { Unit } from '../length/length.ts'
 import type { ProvenCard } from '../lesson/lesson.ts'
 import type { FigureKind } from '../lesson/nodes.ts'
 import { drawClosed } from './closed.ts'
+import { drawShutBox } from './closed-box.ts'
 import type { Figure } from './figure.ts'
 import type { FigureOptions } from './fit.ts'
 import { drawFlat } from './flat.ts'
@@ -56,8 +57,12 @@ const standing: Draw = ({ card, proof }, of, unit, options) => {
   return proof.standing ? drawStanding(card, proof.standing, accent, unit, options) : doesNotFold
 }
 
-const closed: Draw = ({ card, proof }, _of, unit, options) =>
-  proof.closed ? drawClosed(card, proof.closed, unit, options) : doesNotFold
+const closed: Draw = ({ card, proof }, _of, unit, options) => {
+  if (!proof.closed) return doesNotFold
+  return proof.closed.isFlat
+    ? drawClosed(card, proof.closed, unit, options)
+    : drawShutBox(card, proof.closed, proof.between(0) ?? proof.closed.pose, unit, options)
+}
 
 const kinds: Partial<Record<FigureKind, Draw>> = { flat, place, closed, standing }
 

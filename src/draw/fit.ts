@@ -9,6 +9,10 @@ export interface FigureOptions {
   readonly text?: number
   /** Labels width × depth of a standing card. */
   readonly dimensions?: boolean
+  /** `false` leaves out what the lines of a flat piece mean, where that is said once for many figures. */
+  readonly legend?: boolean
+  /** No larger than this: mm on paper for one mm of the card, so that several figures compare. */
+  readonly mostScale?: number
   /** What the ids in it begin with, a word that no other figure on the page has; without it they follow from the content. */
   readonly key?: string
 }

@@ -24,15 +24,16 @@ export function drawFlat(card: Card, piece: Piece, unit: Unit, options: FigureOp
   const parts = flatParts(card, piece)
   const palette = makePalette(card.structure)
   const paint = palette.paint(piece.stock)
-  const entries = flatLegend(parts, unit)
+  const entries = options.legend === false ? [] : flatLegend(parts, unit)
   const draw = (scale: number): Mark[] => {
     const shape = [...shapeMarks(parts, paint, scale, size), ...measures(parts, scale, size, unit)]
     const named = flatNames(parts, paint, scale, size, unit)
     return [...shape, ...named, ...legend(shape, entries, size, room.maxWidth - 1.5)]
   }
   const long = Math.max(toMm(piece.size.width), toMm(piece.size.height))
+  const { least, most } = leastAndMost(long, size)
   return {
-    marks: fitted(draw, room, leastAndMost(long, size)),
+    marks: fitted(draw, room, { least, most: Math.min(most, options.mostScale ?? most) }),
     defs: palette.defs(),
     title: `${piece.name}, laid flat`,
     alternative: flatWords(parts, unit),

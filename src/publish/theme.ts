@@ -1,15 +1,16 @@
 import { readdir, readFile } from 'node:fs/promises'
 import { join, parse } from 'node:path'
+import type { CatalogueView } from './catalogue-view.ts'
 import { ThemeError } from './problems.ts'
 import { compileTemplate, type TemplateFile } from './template.ts'
 import { themeFolder } from './theme-folder.ts'
 import type { HandoutView } from './view.ts'
 
-/** How a handout looks: what its pages say where, and a style sheet. */
-export interface Theme {
+/** How a page looks: what it says where, and a style sheet. */
+export interface Theme<View = HandoutView> {
   readonly css: string
   /** The body of the page. Throws ThemeError. */
-  readonly body: (view: HandoutView) => string
+  readonly body: (view: View) => string
 }
 
 /**
@@ -26,6 +27,22 @@ export async function loadTheme(theme: string): Promise<Theme> {
     readPartials(join(folder, 'partials')),
   ])
   return { css: css.text, body: compileTemplate(main, partials) }
+}
+
+/**
+ * Loads how a theme shows the catalogue of folds: `catalogue.hbs`, and `catalogue.css` on top of the style sheet of its
+ * handouts.
+ *
+ * @throws ThemeError as for a handout.
+ */
+export async function loadCatalogueTheme(theme: string): Promise<Theme<CatalogueView>> {
+  const folder = await themeFolder(theme)
+  const [main, base, own] = await Promise.all([
+    readPart(folder, 'catalogue.hbs'),
+    readPart(folder, 'handout.css'),
+    readPart(folder, 'catalogue.css'),
+  ])
+  return { css: `${base.text}\n${own.text}`, body: compileTemplate(main) }
 }
 
 async function readPart(folder: string, name: string): Promise<TemplateFile> {

@@ -90,7 +90,11 @@ export const measures = (lesson: FilledLesson): MeasuresJson => ({
   findings: lesson.findings.map(findingJson),
 })
 
-function cardJson({ card, proof }: ProvenCard, { unit, grid }: FilledLesson): CardJson {
+/** Every measure of a card. */
+export function cardJson(
+  { card, proof }: ProvenCard,
+  { unit, grid }: Pick<FilledLesson, 'unit' | 'grid'>,
+): CardJson {
   const L = (x: Length) => lengthJson(x, unit)
   const { closed, standing } = proof
   return {

@@ -1,10 +1,12 @@
 import { readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import { expect, test } from 'vitest'
+import { catalogueView } from '../../src/publish/catalogue-view.ts'
 import { figuresOf } from '../../src/publish/handout.ts'
 import { handoutHtml } from '../../src/publish/html.ts'
-import { loadTheme } from '../../src/publish/theme.ts'
+import { loadCatalogueTheme, loadTheme } from '../../src/publish/theme.ts'
 import { handoutView } from '../../src/publish/view.ts'
+import { catalogue } from '../../src/workshop/catalogue.ts'
 import { pier } from './lesson.ts'
 import { withBrowser } from './with-browser.ts'
 
@@ -33,6 +35,12 @@ test.each([1200, 390])('a screen %i px wide: axe-core finds nothing to complain 
   expect(
     await broken(await handoutHtml(view, await loadTheme('step-sheet'), { paper: 'a4' }), width),
   ).toEqual([])
+})
+
+test.each([1200, 390])('the same of the catalogue of folds, %i px wide', async (width) => {
+  const view = catalogueView([...catalogue.values()], 'in')
+  const html = await handoutHtml(view, await loadCatalogueTheme('step-sheet'), { paper: 'a4' })
+  expect(await broken(html, width)).toEqual([])
 })
 
 test('what is wrong would be found', async () => {

@@ -109,6 +109,33 @@ export const measuresShape = z.strictObject({
   findings: z.array(finding),
 })
 
+const named = { name: z.string().min(1), help: z.string().min(1) }
+
+export const foldsShape = z.strictObject({
+  folds: z.array(
+    z.strictObject({
+      name: z.string(),
+      group: z.string().min(1),
+      summary: z.string().min(1),
+      parameters: z.array(z.strictObject({ ...named, usual: z.string().min(1) })),
+      counts: z.array(
+        z.strictObject({ ...named, usual: z.int(), least: z.int().min(0), most: z.int().min(1) }),
+      ),
+      choices: z.array(z.strictObject({ ...named, words: z.array(z.string().min(1)).min(2) })),
+      parts: z.array(z.strictObject(named)).min(1).optional(),
+      panels: z.array(z.strictObject({ name: z.string(), side: z.enum(['face', 'back']) })),
+      pieces: z
+        .array(z.strictObject({ name: z.string(), count: z.int().min(1), width: length, height: length }))
+        .min(1),
+      closed: size,
+      box: z.boolean(),
+      standing: z.strictObject({ width: length, height: length, depth: length }).optional(),
+      thickness: length.optional(),
+      freedom: z.int().min(0).optional(),
+    }),
+  ),
+})
+
 const quantity = { count: z.int().min(0).optional(), length: length.optional(), text: z.string().optional() }
 const item = { item: z.string().min(1), card: z.string().optional() }
 const supply = z.strictObject({ ...item, ...quantity, rule: z.string().optional() })

@@ -1,4 +1,3 @@
-import { free } from '../../card/folds/free.ts'
 import { starterLesson } from '../../workshop/starter.ts'
 import { tellWritten } from '../answer.ts'
 import type { Action } from '../commands.ts'
@@ -7,7 +6,7 @@ import { exitCodes } from '../problems.ts'
 
 /** `new FOLD [FILE]`: the file is named after the fold unless it is given. */
 export const newLesson: Action = async ([fold = '', file], options, outside) => {
-  const style = fold.toLowerCase() === free.name ? free : foldNamed(fold)
+  const style = foldNamed(fold)
   const path = file ?? `${style.name.replaceAll(' ', '-')}.md`
   const { writeText } = await import('../write-text.ts')
   await writeText(path, starterLesson(style), options, outside)

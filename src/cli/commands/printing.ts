@@ -1,5 +1,6 @@
 /** The commands that draw the figures of a lesson, and all that it takes to print them. */
 
+export { printFolds } from '../print-folds.ts'
 export { printListing } from '../print-listing.ts'
 export { check } from './check.ts'
 export { handout } from './handout.ts'
