@@ -1,20 +1,43 @@
 import { accordion } from './folds/accordion.ts'
+import { bellyBand } from './folds/belly-band.ts'
 import { bridge } from './folds/bridge.ts'
 import { doubleGate } from './folds/double-gate.ts'
 import { easel } from './folds/easel.ts'
+import { endless } from './folds/endless.ts'
 import { floatingLayer } from './folds/floating-layer.ts'
 import { gate } from './folds/gate.ts'
 import { joy } from './folds/joy.ts'
 import { letter } from './folds/letter.ts'
+import { matchBox } from './folds/match-box.ts'
+import { pocket } from './folds/pocket.ts'
 import { side } from './folds/side.ts'
+import { slider } from './folds/slider.ts'
 import { tunnel } from './folds/tunnel.ts'
 import { vFold } from './folds/v-fold.ts'
+import { waterfall } from './folds/waterfall.ts'
 import { z } from './folds/z.ts'
 import type { FoldStyle } from './style.ts'
 
 /** The catalogue: every fold with a name, in the order in which it is shown. `free` is read from the block itself. */
 export const foldStyles: ReadonlyMap<string, FoldStyle> = new Map(
-  [side, gate, doubleGate, z, letter, accordion, joy, bridge, floatingLayer, vFold, easel, tunnel].map(
-    (style) => [style.name, style as unknown as FoldStyle],
-  ),
+  [
+    side,
+    gate,
+    doubleGate,
+    z,
+    letter,
+    accordion,
+    joy,
+    pocket,
+    bridge,
+    floatingLayer,
+    vFold,
+    easel,
+    tunnel,
+    waterfall,
+    slider,
+    endless,
+    matchBox,
+    bellyBand,
+  ].map((style) => [style.name, style as unknown as FoldStyle]),
 )

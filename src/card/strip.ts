@@ -1,5 +1,5 @@
 import { type Length, plus, type Size, zero } from '../length/length.ts'
-import type { Fold, Hinge, Piece, Plate, Point, Polygon, Stock } from './structure.ts'
+import type { Fold, Hinge, Piece, Plate, Point, Polygon, Segment, Stock } from './structure.ts'
 import type { Built } from './style.ts'
 
 /** A panel of a strip, and the crease between it and the next one. */
@@ -31,6 +31,11 @@ export interface Strip {
 
 export const point = (x: Length, y: Length): Point => ({ x, y })
 
+export const line = (x0: Length, y0: Length, x1: Length, y1: Length): Segment => ({
+  from: point(x0, y0),
+  to: point(x1, y1),
+})
+
 /** A rectangle with its lower left corner at `at`. */
 export const rectangle = ({ width, height }: Size, at: Point = point(zero, zero)): Polygon => {
   const [right, top] = [plus(at.x, width), plus(at.y, height)]
@@ -53,10 +58,8 @@ export function strip({ piece = 'base', stock, panels, folds, across, along }: S
     const fold = folds[i - 1]
     const before = plates.at(-1)
     if (before && fold) {
-      const line = upright
-        ? { from: point(end, zero), to: point(end, across) }
-        : { from: point(zero, end), to: point(across, end) }
-      hinges.push({ between: [before.name, name], line, fold })
+      const crease = upright ? line(end, zero, end, across) : line(zero, end, across, end)
+      hinges.push({ between: [before.name, name], line: crease, fold })
     }
     const at = upright ? point(end, zero) : point(zero, end)
     const size = upright ? { width: length, height: across } : { width: across, height: length }
