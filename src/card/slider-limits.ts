@@ -66,7 +66,8 @@ export function sliderLimits(input: SliderInput): Limit<SliderKey>[] {
     `Make the slot higher than ${say(lengths.gap)} and lower than ${say(strip)}`,
   )
   unless(
-    shorter(larger(high, pad), mover) && !shorter(widest, mover),
+    // A slot that is too long is told already; nothing that moves in it would do.
+    shorter(longest, slot) || (shorter(larger(high, pad), mover) && !shorter(widest, mover)),
     'mover',
     `A moving piece of ${say(mover)} does not stay on the card at both ends of the slot, or falls through it`,
     `Make it more than ${say(larger(high, pad))} and at most ${say(widest)}, or the slot shorter`,

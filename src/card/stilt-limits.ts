@@ -38,6 +38,8 @@ export function stiltLimits(input: BuildInput<StiltLengths>): Limit<StiltLengths
     return refuse('stilt', 'leaves the raised panel too short for two of them', `at most ${say(highest)}`)
   const broadest = smaller(minus(stilt, setback), fitInside(part(minus(length, grid), 3), grid))
   if (!shorter(broadest, tab)) return []
+  if (shorter(broadest, grid))
+    return refuse('stilt', `is too high for a card ${say(width)} wide`, 'shorter, or the card wider')
   return refuse('tab', 'reaches the spine or another tab', `at most ${say(broadest)}`)
 }
 
