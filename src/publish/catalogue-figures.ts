@@ -8,7 +8,7 @@ import { num } from '../draw/num.ts'
 import { numberIn, type Unit } from '../length/length.ts'
 import type { ProvenCard } from '../lesson/lesson.ts'
 import type { FigureKind } from '../lesson/nodes.ts'
-import { mechanismOf } from '../workshop/mechanism.ts'
+import { isShownShut, mechanismOf } from '../workshop/mechanism.ts'
 import { figureHast, type Room } from './figure.ts'
 import { type Html, html } from './html-text.ts'
 import { measureHast } from './measure.ts'
@@ -72,24 +72,13 @@ export function foldFigures(proven: ProvenCard, unit: Unit, id: string): FoldFig
         key: `${id}-flat-${i + 1}`,
       }),
     ),
-    folded: staysAsItIs(proven)
+    folded: isShownShut(proven.card.structure)
       ? figure('closed', undefined, 'set up', { ...rooms.standing, key: `${id}-set-up` })
       : [
           ...figure('standing', undefined, 'standing', { ...rooms.standing, key: `${id}-standing` }),
           ...figure('closed', undefined, 'shut', { ...rooms.shut, key: `${id}-shut` }),
         ],
   }
-}
-
-/** Whether a box is shown standing just as it is shut: one figure says it all. */
-function staysAsItIs({ proof: { closed, standing, between } }: ProvenCard): boolean {
-  const shut = between(0)
-  if (!closed || closed.isFlat || !standing || !shut) return false
-  return [...standing.pose].every(([name, { origin, right, up }]) => {
-    const other = shut.get(name)
-    const pairs = other ? [[origin, other.origin] as const, [right, other.right], [up, other.up]] : []
-    return pairs.length > 0 && pairs.every(([a, b]) => a.every((x, i) => Math.abs(x - (b[i] ?? 0)) < 1e-6))
-  })
 }
 
 const captionOf = ({ name, count }: Piece): string =>
