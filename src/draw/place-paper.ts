@@ -11,13 +11,14 @@ type Line = readonly [Spot, Spot]
 /** What is drawn of a place, y downwards in mm of the drawing. */
 export interface OnPaper extends Placed {
   readonly region: Box
-  /** The ground: the panels first, then as much of their neighbours as is drawn. */
-  readonly ground: readonly (readonly Spot[])[]
+  /** The ground: the panels first, each with its windows, then as much of their neighbours as is drawn. */
+  readonly ground: readonly (readonly (readonly Spot[])[])[]
   readonly panels: readonly (readonly Spot[])[]
   /** Edges of panels that no other panel shares, and the same of neighbours. */
   readonly edges: readonly Line[]
   readonly hints: readonly Line[]
   readonly creases: readonly { readonly fold: Fold; readonly ends: Line }[]
+  /** Slits, and the edges of the windows of the panels. */
   readonly slits: readonly Line[]
   /** What is put there, each with its windows. */
   readonly laid: readonly (readonly (readonly Spot[])[])[]
@@ -38,6 +39,7 @@ export function paperFor(view: PlaceView): (scale: number) => OnPaper {
     const place = ([x, y]: Flat): Spot => [x * scale, -y * scale]
     const panels = view.panels.map((p) => p.loop.map(place))
     const all = loops.map((loop) => loop.map(place))
+    const windows = view.panels.map((p) => p.windows.map((loop) => loop.map(place)))
     const [whole, on] = [boxAround(all.flat()), boxAround(panels.flat())]
     const region = {
       left: Math.max(whole.left, on.left - stub),
@@ -50,7 +52,7 @@ export function paperFor(view: PlaceView): (scale: number) => OnPaper {
     const laid = view.laid.map((own) => own.map((loop) => loop.map(place)))
     return {
       region,
-      ground: all.map((loop) => clipToBox(loop, region)),
+      ground: all.map((loop, i) => [clipToBox(loop, region), ...(windows[i] ?? [])]),
       panels,
       edges: lines.slice(0, panels.length).flat(),
       hints: lines.slice(panels.length).flat(),
@@ -58,7 +60,10 @@ export function paperFor(view: PlaceView): (scale: number) => OnPaper {
         const ends = clipped(both)
         return ends ? [{ fold, ends }] : []
       }),
-      slits: view.slits.map(clipped).filter((slit) => slit !== undefined),
+      slits: [
+        ...view.slits.map(clipped).filter((slit) => slit !== undefined),
+        ...windows.flat().flatMap(edgesOf),
+      ],
       laid,
       // A span reaches over several panels and is measured from the outer edges of all of them.
       panel: boxAround((laid.length < panels.length ? panels : panels.slice(0, 1)).flat()),

@@ -31,7 +31,7 @@ export function spanView(card: Card, piece: Piece, pose: Pose): PlaceView | unde
   if (!ground) return undefined
   const panels = onto.flatMap((name) => {
     const panel = structure.plates.find((p) => p.name === name)
-    return panel ? [{ name, loop: seen(panel) }] : []
+    return panel ? [{ name, loop: seen(panel), windows: [] }] : []
   })
   if (panels.some((p) => p.loop.length === 0)) return undefined
   return {

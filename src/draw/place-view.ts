@@ -10,8 +10,12 @@ import { type Flat, flatLine, flatLoop, toMm } from './plane.ts'
 /** Something to be put in its place, and what is round it; mm, x to the right, y upwards, as seen from its side. */
 export interface PlaceView {
   readonly piece: Piece
-  /** The panels it goes on; the first is the one that is measured. */
-  readonly panels: readonly { readonly name: string; readonly loop: readonly Flat[] }[]
+  /** The panels it goes on, with their windows; the first is the one that is measured. */
+  readonly panels: readonly {
+    readonly name: string
+    readonly loop: readonly Flat[]
+    readonly windows: readonly (readonly Flat[])[]
+  }[]
   /** Other panels that it goes on in just the same way, on pieces that are not drawn. */
   readonly elsewhere: readonly string[]
   readonly neighbours: readonly (readonly Flat[])[]
@@ -51,7 +55,11 @@ export function layerView(card: Card, layer: Layer): PlaceView | undefined {
     piece,
     ground,
     back,
-    panels: on.map(({ name, outline }) => ({ name, loop: seen(flatLoop(outline)) })),
+    panels: on.map(({ name, outline, holes }) => ({
+      name,
+      loop: seen(flatLoop(outline)),
+      windows: holes.map((hole) => seen(flatLoop(hole))),
+    })),
     elsewhere: layer.on.filter((name) => !on.some((p) => p.name === name)),
     neighbours: around.map(({ outline }) => seen(flatLoop(outline))),
     creases: hingesOf(structure, ground.name).map(({ fold, line }) => {

@@ -57,7 +57,7 @@ function shapeMarks(placed: OnPaper, paint: Paint, ground: Paint, scale: number)
   const seen = (all: readonly Line[]) =>
     paint.film ? all : all.flatMap((ends) => uncovered(ends, placed.laid))
   return [
-    ...placed.ground.map((loop) => area([loop], { class: 'stock', fill: ground.tint })),
+    ...placed.ground.map((loops) => area(loops, { class: 'stock', fill: ground.tint })),
     ...placed.hints.map(([a, b]) => line(a, b, hint)),
     ...placed.creases.flatMap(({ fold, ends }) =>
       seen([ends]).map(([a, b]) => line(a, b, creaseStroke(fold))),

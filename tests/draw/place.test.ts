@@ -100,6 +100,27 @@ test('a span is shown across the standing card, with its height above the lower 
   )
 })
 
+test('what goes on a sheet with a window is shown across it', () => {
+  const arch = `fold: side
+closed: 5 x 7 in
+base: {stock: white card}
+layers:
+  arch: {on: back, border: 1/8 in, stock: stone paper}
+  wall: {on: arch, border: {sides: 0 in, top: 4 in, bottom: 0 in}, stock: wave paper}
+apertures:
+  gate: {on: arch, size: 3 x 5 in}`
+  const { svg } = drawn('place', cardOf(arch), 'wall')
+  const [sheet, window] = loopsOf(byClass(svg, 'stock')[0] ?? never()).map((loop) => {
+    const [x, y] = [loop.map((p) => p[0]), loop.map((p) => p[1])]
+    return [Math.max(...x) - Math.min(...x), Math.max(...y) - Math.min(...y)] as const
+  })
+  // A window of 3 × 5 in, in a sheet of 4 3/4 × 6 3/4 in.
+  expect((window?.[0] ?? 0) / (sheet?.[0] ?? 1)).toBeCloseTo(3 / 4.75, 2)
+  expect((window?.[1] ?? 0) / (sheet?.[1] ?? 1)).toBeCloseTo(5 / 6.75, 2)
+  // The wall hides the lower edge of the window and a part of both sides.
+  expect(byClass(svg, 'slit')).toHaveLength(3)
+})
+
 test('foam under a piece is said, in a measure that foam is sold in', () => {
   expect(textsOf(drawn('place', cardOf(harbour), 'sea wall').svg, 'legend')).toContain('on foam 1 mm high')
 })
