@@ -1,6 +1,8 @@
 import { accordion } from './folds/accordion.ts'
 import { bellyBand } from './folds/belly-band.ts'
+import { boxStep } from './folds/box-step.ts'
 import { bridge } from './folds/bridge.ts'
+import { centreStep } from './folds/centre-step.ts'
 import { doubleGate } from './folds/double-gate.ts'
 import { easel } from './folds/easel.ts'
 import { endless } from './folds/endless.ts'
@@ -10,8 +12,11 @@ import { joy } from './folds/joy.ts'
 import { letter } from './folds/letter.ts'
 import { matchBox } from './folds/match-box.ts'
 import { pocket } from './folds/pocket.ts'
+import { shutter } from './folds/shutter.ts'
 import { side } from './folds/side.ts'
+import { sideStep } from './folds/side-step.ts'
 import { slider } from './folds/slider.ts'
+import { swing } from './folds/swing.ts'
 import { tunnel } from './folds/tunnel.ts'
 import { vFold } from './folds/v-fold.ts'
 import { waterfall } from './folds/waterfall.ts'
@@ -31,7 +36,12 @@ export const foldStyles: ReadonlyMap<string, FoldStyle> = new Map(
     pocket,
     bridge,
     floatingLayer,
+    boxStep,
     vFold,
+    sideStep,
+    centreStep,
+    shutter,
+    swing,
     easel,
     tunnel,
     waterfall,

@@ -8,8 +8,8 @@ const closed = '6 x 6 in'
 
 /** The bare mechanism with one key as given, as text; or why there is none. */
 function built(style: FoldStyle, key?: string, value?: string) {
-  // A fold that lists parts of its own needs them; all others are built from nothing.
-  const lists = (style.keys ?? []).length > 0
+  // A fold that wants a list of parts has one in its starter; all others are built from nothing.
+  const lists = check(`fold: ${style.name}\nclosed: ${closed}`).card === undefined
   const block = lists ? style.starter.replace(new RegExp(`^${key}:.*$`, 'm'), '') : `fold: ${style.name}`
   const text = `${block.replace(/^closed:.*$/m, '')}\nclosed: ${closed}${key ? `\n${key}: ${value}` : ''}`
   const { card, findings } = check(text)
