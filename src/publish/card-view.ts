@@ -42,7 +42,7 @@ export interface CardView {
 export function cardView({ card, proof }: ProvenCard, unit: Unit, grid: Length): CardView {
   return {
     name: card.name,
-    shut: sizeHtml(card.closed, unit),
+    shut: measureHtml(`${shutText(card, unit)}${depthOf(proof, unit, grid)}`),
     standing: standingOf(proof, unit, grid),
     pieces: piecesView(card, unit),
     lettering: card.lettering.map((lettering) => letteringView(lettering, unit)),
@@ -52,6 +52,10 @@ export function cardView({ card, proof }: ProvenCard, unit: Unit, grid: Length):
 
 /** The size of the shut card as plain text, for the foot of the pages. */
 export const shutText = ({ closed }: Card, unit: Unit): string => formatSize(closed, unit)
+
+/** A box is as deep as it is, however flat its sheets are. */
+const depthOf = ({ closed }: Proof, unit: Unit, grid: Length): string =>
+  closed?.isFlat === false ? `, ${formatLength(nearest(closed.thickness, grid), unit)} deep` : ''
 
 function standingOf({ standing }: Proof, unit: Unit, grid: Length): Html | null {
   if (!standing) return null

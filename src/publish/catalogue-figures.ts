@@ -28,7 +28,7 @@ const [around, gap, shortest] = [14, 6, 12]
  * more in two rows, which are never quite full.
  */
 function scaleOf(pieces: readonly Piece[]): number {
-  const [rows, full, high] = pieces.length > 2 ? [2, 0.85, 32] : [1, 1, 42]
+  const [rows, full, high] = pieces.length > 2 ? [2, 0.85, 28] : [1, 1, 42]
   const sizes = pieces.map(({ size }) => [numberIn(size.width, 'mm'), numberIn(size.height, 'mm')] as const)
   const widths = sizes.reduce((sum, [width]) => sum + width, 0)
   return Math.min(

@@ -134,7 +134,7 @@ const panelFacts = ({ panels }: CatalogueFold): Fact[] =>
 
 const keysOf = ({ parameters, counts = {}, choices = {}, parts }: CatalogueFold): KeyView[] =>
   [
-    ...Object.entries(parameters).map(([name, { usual, help }]) => [name, help, `usually ${usual}`]),
+    ...Object.entries(parameters).map(([name, { usual, help }]) => [name, help, `usually ${joined(usual)}`]),
     ...Object.entries(counts).map(([name, { usual, least, most, help }]) => [
       name,
       help,
@@ -147,6 +147,9 @@ const keysOf = ({ parameters, counts = {}, choices = {}, parts }: CatalogueFold)
     help: textHtml(help),
     value: value === undefined ? null : measureHtml(value),
   }))
+
+/** An expression does not break at its operators. */
+const joined = (expression: string): string => expression.replaceAll(/ ([-+*/]) /g, '\u00a0$1\u00a0')
 
 /** A text in which backticks set words of the card block apart. */
 const textHtml = (text: string): Html =>
