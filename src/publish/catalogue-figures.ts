@@ -22,6 +22,8 @@ const flatWidth = 92
 
 /** What dimensions take round a flat piece, the gap to the next, and how short a small piece may become, in mm. */
 const [around, gap, shortest] = [14, 6, 12]
+/** The longest side of the largest piece is no shorter than this, whatever room that takes, in mm. */
+const leastLong = 18
 
 /**
  * Millimetres on paper for one of the pieces: the same for all, so that they compare. Up to two stand side by side,
@@ -31,10 +33,11 @@ function scaleOf(pieces: readonly Piece[]): number {
   const [rows, full, high] = pieces.length > 2 ? [2, 0.85, 28] : [1, 1, 42]
   const sizes = pieces.map(({ size }) => [numberIn(size.width, 'mm'), numberIn(size.height, 'mm')] as const)
   const widths = sizes.reduce((sum, [width]) => sum + width, 0)
-  return Math.min(
+  const fits = Math.min(
     (rows * (flatWidth + gap) * full - pieces.length * (around + gap)) / widths,
     ...sizes.map(([width, height]) => Math.min((flatWidth - around) / width, (high - around) / height)),
   )
+  return Math.max(fits, leastLong / Math.max(...sizes.flat()))
 }
 
 /** The scale of one piece: that of all, unless it would all but vanish. */

@@ -9,7 +9,7 @@ interface Joint {
 }
 
 /** `the back`; but `panel 1` has its number instead. */
-const theName = (name: string): string => (/\d$/.test(name) ? name : `the ${name}`)
+export const theName = (name: string): string => (/\d$/.test(name) ? name : `the ${name}`)
 const listed = (names: readonly string[]): string => listOf([...new Set(names)].map(theName))
 
 /** What of a piece is stuck on itself, such as the tab that makes a ring: a sentence with a space before it. */

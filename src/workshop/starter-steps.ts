@@ -5,7 +5,7 @@ import { listOf } from '../length/finding.ts'
 import { hazards } from '../lesson/rules/hazards.ts'
 import { isBox, isShownShut, mechanismOf } from './mechanism.ts'
 import { bendsOf, scoreWays } from './starter-creases.ts'
-import { joinedTo, ownGlue } from './starter-glue.ts'
+import { joinedTo, ownGlue, theName } from './starter-glue.ts'
 import { furtherCuts } from './starter-tools.ts'
 
 /** A step of a starter lesson: its text, and the blocks below it. */
@@ -73,10 +73,10 @@ const itOf = ({ count }: Piece): string => (count > 1 ? 'them' : 'it')
 
 /** The base may be a panel of another name, and of that name are the steps that stick something on it. */
 function cutOf({ plates }: Structure, { name, count }: Piece): string {
-  if (count > 1) return `Cut {${name}.count} pieces for the ${name}, each {${name}.size}`
+  if (count > 1) return `Cut {${name}.count} pieces for ${theName(name)}, each {${name}.size}`
   const own = plates.filter(({ piece }) => piece === name).map((plate) => plate.name)
   const called = own.length === 1 && own[0] !== name ? ` (the ${own[0]})` : ''
-  return `Cut the ${name}${called}, {${name}.size}`
+  return `Cut ${theName(name)}${called}, {${name}.size}`
 }
 
 /** Whether the creases of a piece stand open when the card is shut. */
