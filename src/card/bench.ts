@@ -35,7 +35,14 @@ export function layBench(
   const stuckOn = new Map<string, PartCell>()
   const panels = Object.entries(style.panels)
   const pieces = style.pieces ?? []
-  const taken = new Set(['closed', 'card', 'base', 'envelope', ...panels.map(([name]) => name), ...pieces])
+  // The lengths of a part that a fold lists go by its name: `tower.height`.
+  const listed = Object.keys(style.parameters).flatMap((key) => key.match(/^(.+)\./)?.[1] ?? [])
+  const taken = new Set([
+    ...['closed', 'card', 'base', 'envelope'],
+    ...panels.map(([name]) => name),
+    ...pieces,
+    ...listed,
+  ])
   const find = (name: string): readonly Target[] | undefined => {
     const side = style.panels[name]
     const plate = side && built().plates.find((p) => p.name === name)

@@ -28,6 +28,12 @@ export interface Box extends Readonly<Record<Key, Length>> {
 /** The one box of a card that lists none. */
 export const usualBox: ListedBox = { name: 'step', prefix: '', fields: new Map() }
 
+/** The panels of a box: its top, and what comes down from there. */
+export const panelsOf = (box: string): [top: string, front: string] => [`${box} top`, `${box} front`]
+
+/** Names of a card that a box may not have, since its lengths go by its name. */
+const otherNames = ['front', 'back', 'closed', 'card', 'base', 'envelope']
+
 /** Reads `boxes`: names with lengths, each standing on the spine or on a box that is listed before it. */
 export function boxesIn(reading: Reading, entry: Entry): ListedBox[] {
   const list = fieldsOf(
@@ -36,8 +42,25 @@ export function boxesIn(reading: Reading, entry: Entry): ListedBox[] {
     '`boxes` wants names with lengths',
     'Write a name, a colon, and `{height: 1 in, depth: 1 in, width: 2 in}`',
   )
+  if (list.size === 0)
+    report(
+      reading,
+      'missing-key',
+      entry.place,
+      '`boxes` lists no box',
+      'List one, or leave `boxes` out for a single one in the middle',
+    )
+  const taken = [...otherNames, ...[...list.keys()].flatMap(panelsOf)]
   const boxes: ListedBox[] = []
   for (const { key: name, keyPlace, value } of list.values()) {
+    if (taken.includes(name))
+      report(
+        reading,
+        'name-taken',
+        keyPlace,
+        `\`${name}\` is the name of another part of this card`,
+        'Give the box a name of its own',
+      )
     const fields = fieldsOf(
       reading,
       value,
@@ -46,7 +69,7 @@ export function boxesIn(reading: Reading, entry: Entry): ListedBox[] {
     )
     checkKeys(reading, fields, [...lengthKeys, 'on'], `the box \`${name}\``)
     reading.places.set(name, keyPlace)
-    for (const part of ['top', 'front']) reading.places.set(`${name} ${part}`, keyPlace)
+    for (const panel of panelsOf(name)) reading.places.set(panel, keyPlace)
     const on = onIn(reading, fields.get('on')?.value, boxes)
     boxes.push({ name, prefix: `${name}.`, fields, ...(on && { on }) })
   }

@@ -1,8 +1,8 @@
 import { plus } from '../../length/length.ts'
 import { boxLimits, heightUnder } from '../box-limits.ts'
-import { boxEntries, boxesIn, boxParameters, type ListedBox, measured, usualBox } from '../boxes.ts'
+import { boxEntries, boxesIn, boxParameters, type ListedBox, measured, panelsOf, usualBox } from '../boxes.ts'
 import { bySpine } from '../on-top.ts'
-import { slitCard } from '../slits.ts'
+import { type Band, slitCard } from '../slits.ts'
 import { chosenBefore, spineChoice, spineOf } from '../spine.ts'
 import type { Side } from '../structure.ts'
 import type { FoldStyle } from '../style.ts'
@@ -26,10 +26,7 @@ const styleOf = (boxes: readonly ListedBox[], spine: 'left' | 'top'): FoldStyle<
     front: 'back',
     back: 'face',
     ...Object.fromEntries(
-      boxes.flatMap(({ name }): [string, Side][] => [
-        [`${name} top`, 'face'],
-        [`${name} front`, 'face'],
-      ]),
+      boxes.flatMap(({ name }) => panelsOf(name).map((panel): [string, Side] => [panel, 'face'])),
     ),
   },
   read(reading, fields) {
@@ -41,17 +38,20 @@ const styleOf = (boxes: readonly ListedBox[], spine: 'left' | 'top'): FoldStyle<
   limits: (input) => boxLimits(measured(boxes, input.lengths), input),
   build(input) {
     const all = measured(boxes, input.lengths)
-    const bands = all.map((box) => ({
-      wall: 'front',
-      height: plus(heightUnder(box, all), box.height),
-      floor: box.on === undefined ? 'back' : `${box.on} top`,
-      panels: [
-        { name: `${box.name} top`, length: box.depth },
-        { name: `${box.name} front`, length: box.height },
-      ],
-      from: box.at,
-      to: plus(box.at, box.width),
-    }))
+    const bands = all.map((box): Band => {
+      const [top, front] = panelsOf(box.name)
+      return {
+        wall: 'front',
+        height: plus(heightUnder(box, all), box.height),
+        floor: box.on === undefined ? 'back' : panelsOf(box.on)[0],
+        panels: [
+          { name: top, length: box.depth },
+          { name: front, length: box.height },
+        ],
+        from: box.at,
+        to: plus(box.at, box.width),
+      }
+    })
     return bySpine(input, (panel) => slitCard({ stock: input.stock, panel }, bands, [['front', 'back']]))
   },
   starter: `fold: box step

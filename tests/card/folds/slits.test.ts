@@ -126,6 +126,16 @@ describe('several boxes', () => {
     expect([findings, freedom, closed && formatSize(closed.size, 'in')]).toEqual([[], 1, '5 × 7 in'])
   })
 
+  test('a name may have spaces', () => {
+    const card = cardOf(town('  tea room: {width: 3 in}\n  roof light: {on: tea room}'))
+    // Half as high as what it stands on, a third as wide, and in its middle: 2 + (3 - 1) / 2.
+    expect(['height', 'width', 'at'].map((part) => measure(card, `roof light.${part}`))).toEqual([
+      '13/16 in',
+      '1 in',
+      '3 in',
+    ])
+  })
+
   test('boxes without a place are spread evenly', () => {
     const card = cardOf(town('  a: {width: 1 in}\n  b: {width: 2 in}'))
     // 7 less 3 leaves 4, in three gaps of 1 1/3, which go down on the ruler.
@@ -184,6 +194,21 @@ describe('several boxes', () => {
       'a key that no box has',
       '  a: {heigth: 1 in}',
       [4, 'Unexpected key `heigth` in the box `a`', 'Write `height`'],
+    ],
+    [
+      'a name that the card has already',
+      '  back: {height: 1 in}',
+      [4, '`back` is the name of another part of this card', 'Give the box a name of its own'],
+    ],
+    [
+      'a layer with the name of a box',
+      `${tower}layers:\n  tower: {on: back, border: {left: 3 in}, stock: paper}`,
+      [6, '`tower` is the name of another part of this card', 'Give it a name of its own'],
+    ],
+    [
+      'no box at all',
+      '  {}',
+      [4, '`boxes` lists no box', 'List one, or leave `boxes` out for a single one in the middle'],
     ],
     [
       'a length that no box has',
