@@ -1,4 +1,4 @@
-import { type Length, same } from '../length/length.ts'
+import { type Length, larger, same, smaller } from '../length/length.ts'
 import type { Fold, Hinge, Side, Structure } from './structure.ts'
 
 /** A score line of a piece as a hand makes it: a mark along one edge, and a line straight across from it. */
@@ -20,10 +20,11 @@ export const sideToScore = (fold: Fold): Side => (fold === 'mountain' ? 'face' :
 /** The score lines of a piece, in the order of their marks. Lines that are neither upright nor level have none. */
 export function scoresOf(hinges: readonly Hinge[]): Score[] {
   const scores = hinges.flatMap(({ line: { from, to }, fold }): Score[] => {
-    const rest = { fold, side: sideToScore(fold) }
-    if (same(from.x, to.x)) return [{ at: from.x, along: 'width', from: from.y, to: to.y, ...rest }]
-    if (same(from.y, to.y)) return [{ at: from.y, along: 'height', from: from.x, to: to.x, ...rest }]
-    return []
+    const score = (along: Score['along'], at: Length, one: Length, other: Length): Score[] => [
+      { at, along, from: smaller(one, other), to: larger(one, other), fold, side: sideToScore(fold) },
+    ]
+    if (same(from.x, to.x)) return score('width', from.x, from.y, to.y)
+    return same(from.y, to.y) ? score('height', from.y, from.x, to.x) : []
   })
   return scores.sort((a, b) => a.at.compare(b.at))
 }
