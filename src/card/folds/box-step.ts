@@ -60,7 +60,7 @@ base: {stock: white card, weight: 250 gsm}
 layers:
   front mat:
     on: front
-    border: {left: height + 1/8 in, right: 1/8 in, top: 1/8 in, bottom: 1/8 in}
+    border: 1/8 in
     stock: patterned paper
   box panel:
     on: step front

@@ -16,6 +16,10 @@ closed: 5 1/2 x 4 1/4 in
 spine: top
 base: {stock: white card, weight: 250 gsm}
 layers:
+  front mat:
+    on: front
+    border: 1/8 in
+    stock: patterned paper
   wall picture:
     on: front
     side: inside
