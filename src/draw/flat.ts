@@ -11,7 +11,7 @@ import { stopsAlong } from './flat-stops.ts'
 import { flatLegend, flatWords } from './flat-words.ts'
 import type { Sheet } from './frame.ts'
 import { point, usualText, weights } from './ink.ts'
-import { creaseStroke, cutStroke, legend } from './legend.ts'
+import { crease, cutStroke, legend } from './legend.ts'
 import { area, line, type Mark } from './mark.ts'
 import { lineOnPaper, ontoPaper, toMm } from './plane.ts'
 import { running } from './running.ts'
@@ -50,7 +50,7 @@ function shapeMarks(parts: FlatParts, paint: Paint, scale: number, size: number)
   const { fill, opacity } = paint
   return [
     area([...outline, ...holes], { class: 'stock', fill, ...(opacity !== undefined && { opacity }) }),
-    ...parts.creases.map((c) => line(...lineOnPaper(c.line, place), creaseStroke(c.fold))),
+    ...parts.creases.map((c) => crease(c.fold, lineOnPaper(c.line, place))),
     ...parts.slits.map(([a, b]) => line(place(a), place(b), cutStroke('cut slit'))),
     ...holes.map((loop) => area([loop], { class: 'cut window', stroke })),
     ...outline.map((loop) => area([loop], { class: 'cut outline', stroke })),

@@ -6,7 +6,7 @@ import { glints } from './film.ts'
 import { type FigureOptions, fitted, leastAndMost, usualRoom } from './fit.ts'
 import type { Sheet } from './frame.ts'
 import { colours, point, usualText, weights } from './ink.ts'
-import { creaseStroke, legend } from './legend.ts'
+import { crease, legend } from './legend.ts'
 import { area, line, type Mark } from './mark.ts'
 import type { Spot } from './num.ts'
 import { borderMarks, flushMarks, measuredAt } from './place-borders.ts'
@@ -59,9 +59,7 @@ function shapeMarks(placed: OnPaper, paint: Paint, ground: Paint, scale: number)
   return [
     ...placed.ground.map((loops) => area(loops, { class: 'stock', fill: ground.tint })),
     ...placed.hints.map(([a, b]) => line(a, b, hint)),
-    ...placed.creases.flatMap(({ fold, ends }) =>
-      seen([ends]).map(([a, b]) => line(a, b, creaseStroke(fold))),
-    ),
+    ...placed.creases.flatMap(({ fold, ends }) => seen([ends]).map((part) => crease(fold, part))),
     ...seen(placed.slits).map(([a, b]) => line(a, b, { class: 'slit', width: weights.edge })),
     ...placed.edges.map(([a, b]) => line(a, b, { class: 'panel', width: weights.edge, cap: 'round' })),
     ...placed.laid.map((loops) => area(loops, { class: 'layer', fill: paint.fill, ...opacity, stroke })),

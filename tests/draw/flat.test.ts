@@ -1,4 +1,6 @@
 import { describe, expect, test } from 'vitest'
+import { hingesOf, scoresOfPiece } from '../../src/card/scores.ts'
+import { slantsOfPiece } from '../../src/card/slants.ts'
 import type { Value } from '../../src/length/evaluate.ts'
 import { formatBare, formatLength } from '../../src/length/format.ts'
 import { cardOf, cardsAt, gate, harbour } from './cards.ts'
@@ -18,14 +20,45 @@ describe.each(everyCard)('the base of $title', (card) => {
     const creases = byClass(svg, 'crease')
     const dashes = (name: string) =>
       creases.filter((line) => has(line, name)).map((line) => attribute(line, 'strokeDashArray'))
-    expect(dashes('valley')).toEqual(lengths(measure('valleys')).map(() => '2,1'))
-    expect(dashes('mountain')).toEqual(lengths(measure('mountains')).map(() => '4,0.8,0.3,0.8'))
+    const folds = hingesOf(card.card.structure, 'base').map(({ fold }) => fold)
+    // On a short line the dashes are shorter, never longer.
+    const shortened = {
+      valley: /^(2|[01](\.\d+)?),1$/,
+      mountain: /^(4|[0-3](\.\d+)?),0\.8,0\.3,0\.8$/,
+    }
+    for (const fold of ['valley', 'mountain'] as const)
+      expect(dashes(fold)).toEqual(
+        folds.filter((own) => own === fold).map(() => expect.stringMatching(shortened[fold])),
+      )
+  })
+
+  test('shows a gap even in a short score, so that it is told from a cut', () => {
+    for (const score of byClass(svg, 'crease')) {
+      const [x1, y1, x2, y2] = ['x1', 'y1', 'x2', 'y2'].map((name) => number(score, name)) as [
+        number,
+        number,
+        number,
+        number,
+      ]
+      const [dash = 0, gap = 0] = attribute(score, 'strokeDashArray').split(',').map(Number)
+      // What is shorter than two of the shortest dashes and a gap has one of them.
+      expect(dash).toBeLessThanOrEqual(Math.max(0.4, (Math.hypot(x2 - x1, y2 - y1) - gap) / 2 + 0.001))
+    }
   })
 
   test("prints the card's own measures", () => {
     const scores = lengths(measure('scores'))
-    expect(scores.length).toBeGreaterThan(0)
-    const said = scores.map((length) => formatBare(length, card.unit))
+    expect(scores.length > 0).toBe(scoresOfPiece(card.card.structure, 'base').length > 0)
+    const ends = slantsOfPiece(card.card.structure, 'base').flatMap(({ from, to }) => [from, to])
+    const said = (['width', 'height'] as const).flatMap((along) => {
+      const marks = [
+        ...lengths(measure(along === 'width' ? 'uprights' : 'levels')),
+        ...ends.map(({ x, y }) => (along === 'width' ? x : y)),
+      ]
+      const whole = measure(along)
+      const inside = marks.filter((x) => x.gt(0) && whole.kind === 'length' && x.lt(whole.value))
+      return [...new Set(inside.map((length) => formatBare(length, card.unit)))]
+    })
     // Marks along one edge stand before those along the other.
     expect(textsOf(svg, 'score').toSorted()).toEqual(said.toSorted())
     const whole = ['width', 'height'].map((part) => {
