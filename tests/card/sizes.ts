@@ -20,8 +20,9 @@ const oblong = ['8 x 6 in', '7 x 5 in', '5 x 7 in', '120 x 170 mm', '210 x 148 m
 const refusedBy: Readonly<Record<string, readonly string[]>> = {
   // Four panels with three steps between them are higher than these.
   waterfall: ['A7 landscape', '3 x 3 in'],
-  // It is square.
+  // They are square.
   endless: [...oblong, 'A6', 'A6 landscape', 'A7 landscape'],
+  'exploding box': [...oblong, 'A6', 'A6 landscape', 'A7 landscape'],
 }
 
 export const isRefused = ({ name }: Pick<FoldStyle, 'name'>, closed: string): boolean =>
