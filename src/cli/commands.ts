@@ -16,6 +16,7 @@ export interface Command {
 }
 
 const reading = () => import('./commands/reading.ts')
+const choosing = () => import('./commands/choosing.ts')
 const printing = () => import('./commands/printing.ts')
 
 const wishes = ['closed', 'units', 'grid'] as const
@@ -29,7 +30,7 @@ export const commands: Readonly<Record<string, Command>> = {
     most: 2,
     help: 'write a starter lesson for a fold',
     flags: ['force', 'quiet'],
-    load: async () => (await reading()).newLesson,
+    load: async () => (await choosing()).newLesson,
   },
   check: {
     operands: 'LESSON…',
@@ -77,6 +78,6 @@ export const commands: Readonly<Record<string, Command>> = {
     most: 1,
     help: 'show the catalogue of folds, or one fold with its lengths, panels and sizes; `--html` draws them',
     flags: ['units', 'html', 'paper', 'theme', 'json', ...file],
-    load: async () => (await reading()).folds,
+    load: async () => (await choosing()).folds,
   },
 }
