@@ -41,10 +41,10 @@ const distinct = (all: readonly Length[]): Length[] =>
 export function flatLegend(parts: FlatParts, unit: Unit): Entry[] {
   const groups = groupsOf(parts.scores)
   const straight = groups.map(({ fold, along, scores }): Entry => {
-    // A short list stays on one line.
+    // A short list stays on one line; in a long one, a number keeps its fraction.
     const marks = distinct(scores.map((s) => s.at))
     const list = formatLengths(marks, unit)
-    const at = marks.length > 4 ? list : list.replaceAll(' ', '\u00a0')
+    const at = marks.length > 4 ? list.replace(/(\d) (?=\d+\/)/g, '$1\u00a0') : list.replaceAll(' ', '\u00a0')
     const how =
       scores[0]?.side === 'face'
         ? `score this side at\u00a0${at}`
