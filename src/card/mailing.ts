@@ -1,8 +1,8 @@
 import type { Length, Size } from '../length/length.ts'
 import type { Envelope } from './card.ts'
 import { type Fit, fitsText, standardFits } from './envelopes/fits.ts'
-import { askTheCarrier, type Posting, postings, postingText, postText } from './post.ts'
 import { letterPosts } from './post/countries.ts'
+import { askTheCarrier, type Posting, postings, postingText, postText } from './post.ts'
 import type { Cell, Scope } from './scope.ts'
 
 /** How a shut card goes on its way. */

@@ -1,5 +1,5 @@
 import { type Length, negative, plus, shorter, times, zero } from '../../length/length.ts'
-import { glued } from '../glue.ts'
+import { glued } from '../making/glue.ts'
 import { point, strip } from '../strip.ts'
 import type { BuildInput, FoldStyle, Limit } from '../style.ts'
 

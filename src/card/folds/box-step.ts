@@ -1,9 +1,17 @@
 import { plus } from '../../length/length.ts'
-import { boxLimits, heightUnder } from '../box-limits.ts'
-import { boxEntries, boxesIn, boxParameters, type ListedBox, measured, panelsOf, usualBox } from '../boxes.ts'
-import { bySpine } from '../on-top.ts'
-import { type Band, slitCard } from '../slits.ts'
-import { chosenBefore, spineChoice, spineOf } from '../spine.ts'
+import { boxLimits, heightUnder } from '../making/box-limits.ts'
+import {
+  boxEntries,
+  boxesIn,
+  boxParameters,
+  type ListedBox,
+  measured,
+  panelsOf,
+  usualBox,
+} from '../making/boxes.ts'
+import { bySpine } from '../making/on-top.ts'
+import { type Band, slitCard } from '../making/slits.ts'
+import { chosenBefore, spineChoice, spineOf } from '../making/spine.ts'
 import type { Side } from '../structure.ts'
 import type { FoldStyle } from '../style.ts'
 

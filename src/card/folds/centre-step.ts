@@ -1,6 +1,6 @@
 import { fitInside } from '../../length/grid.ts'
 import { part } from '../../length/length.ts'
-import { stairStyle } from '../stair-style.ts'
+import { stairStyle } from '../making/stair-style.ts'
 
 /**
  * Two slits. The middle band goes down in steps from the front to the back; the two beside it are plain, front · V ·

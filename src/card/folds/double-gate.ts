@@ -1,8 +1,8 @@
 import { fitInside, mustCover } from '../../length/grid.ts'
 import { minus, shorter, times } from '../../length/length.ts'
-import { doorsOf } from '../doors.ts'
-import { bySpine, closedBySpine } from '../on-top.ts'
-import { spineChoice } from '../spine.ts'
+import { doorsOf } from '../making/doors.ts'
+import { bySpine, closedBySpine } from '../making/on-top.ts'
+import { spineChoice } from '../making/spine.ts'
 import { upright } from '../strip.ts'
 import type { BuildInput, FoldStyle, Limit, Panels } from '../style.ts'
 

@@ -1,6 +1,6 @@
 import { fitInside } from '../../length/grid.ts'
 import { type Length, minus, part, same, shorter, smaller, times, zero } from '../../length/length.ts'
-import { glued } from '../glue.ts'
+import { glued } from '../making/glue.ts'
 import { line, point, rectangle } from '../strip.ts'
 import type { Bond, Hinge, Plate } from '../structure.ts'
 import type { BuildInput, FoldStyle, Limit } from '../style.ts'

@@ -1,13 +1,13 @@
 import { fitInside, mustCover } from '../../length/grid.ts'
 import { inches, type Length, minus, part, plus, same, shorter, smaller, times } from '../../length/length.ts'
 import { entriesOf } from '../chosen.ts'
-import { cross, renamed } from '../cross.ts'
-import { glued } from '../glue.ts'
-import { chosenBefore } from '../spine.ts'
+import { cross, renamed } from '../making/cross.ts'
+import { glued } from '../making/glue.ts'
+import { chosenBefore } from '../making/spine.ts'
+import { trayParts } from '../making/tray.ts'
 import { point } from '../strip.ts'
 import type { Bend, Bond } from '../structure.ts'
 import type { BuildInput, Built, FoldStyle, Limit, Panels } from '../style.ts'
-import { trayParts } from '../tray.ts'
 
 type Key = 'step' | 'gap' | 'rim'
 type Input = BuildInput<Key, 'nests'>

@@ -1,9 +1,9 @@
 import { fitInside } from '../../length/grid.ts'
 import { minus, negative, part, plus, type Size, times } from '../../length/length.ts'
-import { glued } from '../glue.ts'
-import { bySpine } from '../on-top.ts'
-import { spineChoice } from '../spine.ts'
-import { raisedLength, type StiltLengths, stiltLimits } from '../stilt-limits.ts'
+import { glued } from '../making/glue.ts'
+import { bySpine } from '../making/on-top.ts'
+import { spineChoice } from '../making/spine.ts'
+import { raisedLength, type StiltLengths, stiltLimits } from '../making/stilt-limits.ts'
 import { point, sheet, strip } from '../strip.ts'
 import type { BuildInput, Built, FoldStyle } from '../style.ts'
 

@@ -1,6 +1,6 @@
-import { doorsOf, doorWidth, partLimits } from '../doors.ts'
-import { bySpine } from '../on-top.ts'
-import { spineChoice } from '../spine.ts'
+import { doorsOf, doorWidth, partLimits } from '../making/doors.ts'
+import { bySpine } from '../making/on-top.ts'
+import { spineChoice } from '../making/spine.ts'
 import { upright } from '../strip.ts'
 import type { FoldStyle, Panels } from '../style.ts'
 

@@ -1,9 +1,9 @@
 import { fitInside, mustCover } from '../../length/grid.ts'
 import { minus, part, plus, type Size, shorter, smaller, times } from '../../length/length.ts'
-import { doorsOf, doorWidth, partLimits } from '../doors.ts'
-import { glued } from '../glue.ts'
-import { bySpine } from '../on-top.ts'
-import { spineChoice } from '../spine.ts'
+import { doorsOf, doorWidth, partLimits } from '../making/doors.ts'
+import { glued } from '../making/glue.ts'
+import { bySpine } from '../making/on-top.ts'
+import { spineChoice } from '../making/spine.ts'
 import { point, strip } from '../strip.ts'
 import type { BuildInput, Built, FoldStyle, Limit, Panels } from '../style.ts'
 

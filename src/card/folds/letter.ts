@@ -1,6 +1,6 @@
 import { minus, shorter } from '../../length/length.ts'
-import { bySpine, closedBySpine } from '../on-top.ts'
-import { spineChoice } from '../spine.ts'
+import { bySpine, closedBySpine } from '../making/on-top.ts'
+import { spineChoice } from '../making/spine.ts'
 import { upright } from '../strip.ts'
 import type { FoldStyle } from '../style.ts'
 

@@ -11,10 +11,10 @@ import {
   times,
   zero,
 } from '../../length/length.ts'
-import { glued } from '../glue.ts'
+import { glued } from '../making/glue.ts'
+import { type Tray, trayParts } from '../making/tray.ts'
 import { point, strip } from '../strip.ts'
 import type { BuildInput, FoldStyle, Limit } from '../style.ts'
-import { type Tray, trayParts } from '../tray.ts'
 
 type Key = 'depth' | 'gap' | 'tab'
 type Input = BuildInput<Key, never, 'opens'>

@@ -1,6 +1,6 @@
 import { fitInside } from '../../length/grid.ts'
 import { type Length, minus, part, plus, shorter, times, zero } from '../../length/length.ts'
-import { glued } from '../glue.ts'
+import { glued } from '../making/glue.ts'
 import { line, point, rectangle, sheet } from '../strip.ts'
 import type { Hinge, Plate } from '../structure.ts'
 import type { BuildInput, FoldStyle, Limit } from '../style.ts'

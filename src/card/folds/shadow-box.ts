@@ -10,7 +10,7 @@ import {
   smaller,
   times,
 } from '../../length/length.ts'
-import { frameSheet } from '../frame-box.ts'
+import { frameSheet } from '../making/frame-box.ts'
 import { sheet } from '../strip.ts'
 import type { Bend } from '../structure.ts'
 import type { BuildInput, Built, FoldStyle, Limit } from '../style.ts'

@@ -1,5 +1,5 @@
 import { zero } from '../../length/length.ts'
-import { stairStyle } from '../stair-style.ts'
+import { stairStyle } from '../making/stair-style.ts'
 
 /**
  * One slit. The lower band (the left one when the spine is at the top) goes down in steps from the front to the back;

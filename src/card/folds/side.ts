@@ -1,5 +1,5 @@
-import { bySpine } from '../on-top.ts'
-import { spineChoice } from '../spine.ts'
+import { bySpine } from '../making/on-top.ts'
+import { spineChoice } from '../making/spine.ts'
 import { upright } from '../strip.ts'
 import type { FoldStyle } from '../style.ts'
 

@@ -1,6 +1,6 @@
 import { type Length, minus, plus, zero } from '../../length/length.ts'
-import { glued } from '../glue.ts'
-import { centred, channelHeight, marginOf, type SliderKey, sliderLimits } from '../slider-limits.ts'
+import { glued } from '../making/glue.ts'
+import { centred, channelHeight, marginOf, type SliderKey, sliderLimits } from '../making/slider-limits.ts'
 import { line, point, rectangle, sheet } from '../strip.ts'
 import type { Plate, Polygon } from '../structure.ts'
 import type { FoldStyle } from '../style.ts'

@@ -1,6 +1,6 @@
 import { fitInside } from '../../length/grid.ts'
 import { type Length, minus, part, plus, same, shorter, smaller, times, zero } from '../../length/length.ts'
-import { cornersOf } from '../stretches.ts'
+import { cornersOf } from '../making/stretches.ts'
 import { point } from '../strip.ts'
 import type { Hinge, Plate, Point, Segment } from '../structure.ts'
 import type { BuildInput, FoldStyle, Limit } from '../style.ts'

@@ -1,9 +1,9 @@
 import { minus, type Size, times } from '../../length/length.ts'
-import { type Concertina, creasesByGap, pulledOut, sideStrip, tabBonds } from '../concertina.ts'
+import { type Concertina, creasesByGap, pulledOut, sideStrip, tabBonds } from '../making/concertina.ts'
+import { type TunnelLengths, tunnelLimits } from '../making/tunnel-limits.ts'
 import { point, rectangle, sheet } from '../strip.ts'
 import type { Piece, Plate, Side } from '../structure.ts'
 import type { BuildInput, Chosen, FoldStyle, Panels } from '../style.ts'
-import { type TunnelLengths, tunnelLimits } from '../tunnel-limits.ts'
 
 type Input = BuildInput<TunnelLengths, 'frames'>
 

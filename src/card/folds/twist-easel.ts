@@ -1,5 +1,5 @@
 import { plus, same, shorter, smaller, zero } from '../../length/length.ts'
-import { glued } from '../glue.ts'
+import { glued } from '../making/glue.ts'
 import { point, rectangle, sheet } from '../strip.ts'
 import type { Plate } from '../structure.ts'
 import type { FoldStyle } from '../style.ts'

@@ -1,13 +1,13 @@
 import { type Length, minus, plus, times, zero } from '../../length/length.ts'
 import { entriesOf } from '../chosen.ts'
-import { closedBySpine } from '../on-top.ts'
-import { chosenBefore, sidesOf, spineChoice, spineOf } from '../spine.ts'
+import { closedBySpine } from '../making/on-top.ts'
+import { chosenBefore, sidesOf, spineChoice, spineOf } from '../making/spine.ts'
+import { tabEndOf, vLimits } from '../making/v-limits.ts'
+import { vBonds, vPiece } from '../making/v-piece.ts'
+import type { VLengths } from '../making/v-reach.ts'
 import { point } from '../strip.ts'
 import type { Plate, Point } from '../structure.ts'
 import type { BuildInput, Built, FoldStyle, Parameter } from '../style.ts'
-import { tabEndOf, vLimits } from '../v-limits.ts'
-import { vBonds, vPiece } from '../v-piece.ts'
-import type { VLengths } from '../v-reach.ts'
 
 type Key = keyof VLengths
 

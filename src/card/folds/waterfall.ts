@@ -1,9 +1,9 @@
 import { fitInside } from '../../length/grid.ts'
 import { minus, part, plus, times, zero } from '../../length/length.ts'
-import { glued } from '../glue.ts'
+import { glued } from '../making/glue.ts'
+import { barLength, turnOf, type WaterfallKey, waterfallLimits } from '../making/waterfall-limits.ts'
 import { point, sheet, strip } from '../strip.ts'
 import type { FoldStyle, Panels } from '../style.ts'
-import { barLength, turnOf, type WaterfallKey, waterfallLimits } from '../waterfall-limits.ts'
 import { side } from './side.ts'
 
 const panelsOf = (n: number): Panels => ({

@@ -1,7 +1,7 @@
 import { shorter } from '../../length/length.ts'
 import { entriesOf } from '../chosen.ts'
-import { bySpine, closedBySpine } from '../on-top.ts'
-import { chosenBefore, sidesOf, spineChoice, spineOf } from '../spine.ts'
+import { bySpine, closedBySpine } from '../making/on-top.ts'
+import { chosenBefore, sidesOf, spineChoice, spineOf } from '../making/spine.ts'
 import { upright } from '../strip.ts'
 import type { BuildInput, FoldStyle, Limit } from '../style.ts'
 

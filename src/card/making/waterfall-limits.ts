@@ -1,6 +1,6 @@
-import { fitInside } from '../length/grid.ts'
-import { type Length, minus, part, plus, shorter, smaller, times, zero } from '../length/length.ts'
-import type { BuildInput, Limit } from './style.ts'
+import { fitInside } from '../../length/grid.ts'
+import { type Length, minus, part, plus, shorter, smaller, times, zero } from '../../length/length.ts'
+import type { BuildInput, Limit } from '../style.ts'
 
 export type WaterfallKey = 'panel' | 'step' | 'grip' | 'glue' | 'gap'
 export type WaterfallInput = BuildInput<WaterfallKey, 'panels'>

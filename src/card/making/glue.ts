@@ -1,5 +1,5 @@
-import { zero } from '../length/length.ts'
-import type { Bond, Point } from './structure.ts'
+import { zero } from '../../length/length.ts'
+import type { Bond, Point } from '../structure.ts'
 
 /** One plate of the mechanism glued on the face of another, with its piece's lower left corner at `at`. */
 export const glued = (plate: string, onto: string, at: Point, more: Partial<Bond> = {}): Bond => ({

@@ -1,9 +1,9 @@
-import { suggestWord } from '../length/finding.ts'
-import { type Length, zero } from '../length/length.ts'
-import { checkKeys, fieldsOf, type Reading, report } from './reading.ts'
+import { suggestWord } from '../../length/finding.ts'
+import { type Length, zero } from '../../length/length.ts'
+import { checkKeys, fieldsOf, type Reading, report } from '../reading.ts'
+import type { Parameter } from '../style.ts'
+import type { Entry, Fields } from '../yaml.ts'
 import { sidesOf } from './spine.ts'
-import type { Parameter } from './style.ts'
-import type { Entry, Fields } from './yaml.ts'
 
 const lengthKeys = ['height', 'depth', 'width', 'at'] as const
 type Key = (typeof lengthKeys)[number]

@@ -1,7 +1,7 @@
-import { chosenIn } from './chosen.ts'
-import type { Reading } from './reading.ts'
-import type { BuildInput, Choice, Chosen, FoldStyle } from './style.ts'
-import type { Fields } from './yaml.ts'
+import { chosenIn } from '../chosen.ts'
+import type { Reading } from '../reading.ts'
+import type { BuildInput, Choice, Chosen, FoldStyle } from '../style.ts'
+import type { Fields } from '../yaml.ts'
 
 /** The choice of a card that opens like a book or like a tent. */
 export const spineChoice: Choice = {

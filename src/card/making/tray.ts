@@ -8,10 +8,10 @@ import {
   smaller,
   times,
   zero,
-} from '../length/length.ts'
+} from '../../length/length.ts'
+import { line, point, rectangle } from '../strip.ts'
+import type { Hinge, Piece, Plate, Segment, Stock } from '../structure.ts'
 import { glued } from './glue.ts'
-import { line, point, rectangle } from './strip.ts'
-import type { Hinge, Piece, Plate, Segment, Stock } from './structure.ts'
 
 /** The tray: the size of its floor, and how high its walls are. */
 export interface Tray {

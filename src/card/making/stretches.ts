@@ -1,6 +1,6 @@
-import { type Length, larger, same, shorter, smaller } from '../length/length.ts'
-import { point } from './strip.ts'
-import type { Polygon } from './structure.ts'
+import { type Length, larger, same, shorter, smaller } from '../../length/length.ts'
+import { point } from '../strip.ts'
+import type { Polygon } from '../structure.ts'
 
 /** From one length to another. */
 export interface Run {

@@ -1,6 +1,6 @@
-import { fitInside, mustCover } from '../length/grid.ts'
-import { inches, larger, minus, part, plus, same, shorter, smaller, times } from '../length/length.ts'
-import type { BuildInput, Limit } from './style.ts'
+import { fitInside, mustCover } from '../../length/grid.ts'
+import { inches, larger, minus, part, plus, same, shorter, smaller, times } from '../../length/length.ts'
+import type { BuildInput, Limit } from '../style.ts'
 
 export type TunnelLengths = 'pleat' | 'rim' | 'creep'
 

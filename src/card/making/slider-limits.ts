@@ -1,6 +1,6 @@
-import { fitInside, mustCover } from '../length/grid.ts'
-import { type Length, larger, minus, part, plus, shorter, times, zero } from '../length/length.ts'
-import type { BuildInput, Limit } from './style.ts'
+import { fitInside, mustCover } from '../../length/grid.ts'
+import { type Length, larger, minus, part, plus, shorter, times, zero } from '../../length/length.ts'
+import type { BuildInput, Limit } from '../style.ts'
 
 export type SliderKey =
   | 'slot'

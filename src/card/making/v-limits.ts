@@ -1,6 +1,6 @@
-import { fitInside, mustCover } from '../length/grid.ts'
-import { type Length, minus, mm, over, plus, shorter, times, toMm } from '../length/length.ts'
-import type { BuildInput, Limit } from './style.ts'
+import { fitInside, mustCover } from '../../length/grid.ts'
+import { type Length, minus, mm, over, plus, shorter, times, toMm } from '../../length/length.ts'
+import type { BuildInput, Limit } from '../style.ts'
 import { type VLengths, vReach } from './v-reach.ts'
 
 /** What is asked of the limits of a v-fold. `across` is a panel from the spine to its far edge, `along` the spine. */

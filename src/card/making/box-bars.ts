@@ -1,8 +1,8 @@
-import { fitInside } from '../length/grid.ts'
-import { type Length, minus, part, plus, smaller, times } from '../length/length.ts'
+import { fitInside } from '../../length/grid.ts'
+import { type Length, minus, part, plus, smaller, times } from '../../length/length.ts'
+import { point, strip } from '../strip.ts'
+import type { Bond, Piece, Stock, Structure } from '../structure.ts'
 import { glued } from './glue.ts'
-import { point, strip } from './strip.ts'
-import type { Bond, Piece, Stock, Structure } from './structure.ts'
 
 /** Where the bars of a box card go. */
 export interface BarInput {

@@ -1,7 +1,7 @@
 import Fraction from 'fraction.js'
-import { type Length, over, plus, times, toMm, zero } from '../length/length.ts'
-import { point } from './strip.ts'
-import type { Bond, Hinge, Piece, Plate, Point, Segment, Stock } from './structure.ts'
+import { type Length, over, plus, times, toMm, zero } from '../../length/length.ts'
+import { point } from '../strip.ts'
+import type { Bond, Hinge, Piece, Plate, Point, Segment, Stock } from '../structure.ts'
 import type { VLengths } from './v-reach.ts'
 
 /**

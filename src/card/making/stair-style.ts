@@ -1,5 +1,6 @@
-import { type Length, minus, plus, shorter, times, zero } from '../length/length.ts'
-import { entriesOf } from './chosen.ts'
+import { type Length, minus, plus, shorter, times, zero } from '../../length/length.ts'
+import { entriesOf } from '../chosen.ts'
+import type { BuildInput, FoldStyle } from '../style.ts'
 import { bySpine, closedBySpine } from './on-top.ts'
 import { slitCard } from './slits.ts'
 import { chosenBefore, sidesOf, spineChoice, spineOf } from './spine.ts'
@@ -12,7 +13,6 @@ import {
   stairParameters,
   stairs,
 } from './stairs.ts'
-import type { BuildInput, FoldStyle } from './style.ts'
 
 /** What tells one card with a band of stairs from another. */
 export interface StairCard extends Pick<FoldStyle, 'name' | 'summary' | 'starter'> {

@@ -1,7 +1,7 @@
-import { type Length, minus, negative, plus, type Size, times, zero } from '../length/length.ts'
+import { type Length, minus, negative, plus, type Size, times, zero } from '../../length/length.ts'
+import { point, rectangle } from '../strip.ts'
+import type { Bond, Hinge, Plate, Point, Polygon, Segment } from '../structure.ts'
 import { glued } from './glue.ts'
-import { point, rectangle } from './strip.ts'
-import type { Bond, Hinge, Plate, Point, Polygon, Segment } from './structure.ts'
 
 /** A frame with walls behind it and returns that are stuck on a back as large as the frame. */
 export interface FrameBox {

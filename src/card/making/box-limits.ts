@@ -1,8 +1,8 @@
-import { listOf } from '../length/finding.ts'
-import { type Length, larger, minus, plus, type Size, shorter, smaller, zero } from '../length/length.ts'
+import { listOf } from '../../length/finding.ts'
+import { type Length, larger, minus, plus, type Size, shorter, smaller, zero } from '../../length/length.ts'
+import type { BuildInput, Limit } from '../style.ts'
 import type { Box } from './boxes.ts'
 import { closedBySpine } from './on-top.ts'
-import type { BuildInput, Limit } from './style.ts'
 
 /** How high above the spine a box begins: as high as the boxes are that it stands on. */
 export function heightUnder(box: Box, boxes: readonly Box[]): Length {

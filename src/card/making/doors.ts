@@ -1,8 +1,8 @@
-import { fitInside } from '../length/grid.ts'
-import { type Length, minus, part, shorter, times } from '../length/length.ts'
+import { fitInside } from '../../length/grid.ts'
+import { type Length, minus, part, shorter, times } from '../../length/length.ts'
+import type { BuildInput, Chosen, Limit } from '../style.ts'
 import { closedBySpine } from './on-top.ts'
 import { spineOf } from './spine.ts'
-import type { BuildInput, Chosen, Limit } from './style.ts'
 
 /** Two doors that hang on opposite edges: the one by the spine, and the other. */
 export const doorsOf = (chosen: Pick<Chosen, 'choices'>): [string, string] =>

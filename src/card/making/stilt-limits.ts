@@ -1,7 +1,7 @@
-import { fitInside, mustCover } from '../length/grid.ts'
-import { inches, type Length, minus, part, plus, same, shorter, smaller, times } from '../length/length.ts'
+import { fitInside, mustCover } from '../../length/grid.ts'
+import { inches, type Length, minus, part, plus, same, shorter, smaller, times } from '../../length/length.ts'
+import type { BuildInput, Limit } from '../style.ts'
 import { closedBySpine } from './on-top.ts'
-import type { BuildInput, Limit } from './style.ts'
 
 /** The lengths of a card with a panel on stilts. */
 export type StiltLengths = 'stilt' | 'tab' | 'border'

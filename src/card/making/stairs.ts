@@ -1,9 +1,9 @@
-import { fitInside } from '../length/grid.ts'
-import { type Length, minus, part, plus, shorter, smaller, times, zero } from '../length/length.ts'
+import { fitInside } from '../../length/grid.ts'
+import { type Length, minus, part, plus, shorter, smaller, times, zero } from '../../length/length.ts'
+import type { BuildInput, Count, Limit, Panels, Parameter } from '../style.ts'
 import { closedBySpine } from './on-top.ts'
 import type { Band } from './slits.ts'
 import { sidesOf } from './spine.ts'
-import type { BuildInput, Count, Limit, Panels, Parameter } from './style.ts'
 
 export type StairLength = 'height' | 'depth' | 'step'
 

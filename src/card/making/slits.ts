@@ -9,11 +9,11 @@ import {
   smaller,
   times,
   zero,
-} from '../length/length.ts'
+} from '../../length/length.ts'
+import { type Panel, point, type Strip } from '../strip.ts'
+import type { Fold, Hinge, Plate, Segment, Stock } from '../structure.ts'
+import type { Built } from '../style.ts'
 import { ascending, joinedRuns, outlineOf, type Stretch, sharedAt } from './stretches.ts'
-import { type Panel, point, type Strip } from './strip.ts'
-import type { Fold, Hinge, Plate, Segment, Stock } from './structure.ts'
-import type { Built } from './style.ts'
 
 /** A sheet with an upright spine in its middle: as wide as two panels, and as high. */
 export interface SlitSheet {

@@ -1,6 +1,6 @@
-import { type Length, times } from '../length/length.ts'
-import { point, rectangle } from './strip.ts'
-import type { Bond, Hinge, Piece, Plate, Segment, Stock } from './structure.ts'
+import { type Length, times } from '../../length/length.ts'
+import { point, rectangle } from '../strip.ts'
+import type { Bond, Hinge, Piece, Plate, Segment, Stock } from '../structure.ts'
 
 /** A piece of the mechanism, with its plates and creases, and what of it is stuck on itself. */
 export interface Part {

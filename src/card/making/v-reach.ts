@@ -1,4 +1,4 @@
-import { type Length, toMm } from '../length/length.ts'
+import { type Length, toMm } from '../../length/length.ts'
 
 /** The lengths of a v-fold. */
 export type VLengths = Readonly<Record<'apex' | 'run' | 'rise' | 'wing' | 'lift' | 'height' | 'tab', Length>>

@@ -1,9 +1,9 @@
-import { minus, negative, plus, type Size, times, zero } from '../length/length.ts'
+import { minus, negative, plus, type Size, times, zero } from '../../length/length.ts'
+import { point } from '../strip.ts'
+import type { Bond, Display, Point, Segment } from '../structure.ts'
+import type { BuildInput, Built } from '../style.ts'
+import { turnOf } from '../turn.ts'
 import { spineOf } from './spine.ts'
-import { point } from './strip.ts'
-import type { Bond, Display, Point, Segment } from './structure.ts'
-import type { BuildInput, Built } from './style.ts'
-import { turnOf } from './turn.ts'
 
 /**
  * Builds a card with its spine where the block says.

@@ -1,7 +1,7 @@
-import { type Length, minus, negative, plus, type Size, times, zero } from '../length/length.ts'
+import { type Length, minus, negative, plus, type Size, times, zero } from '../../length/length.ts'
+import { point, type Strip, strip } from '../strip.ts'
+import type { Bend, Bond, Hinge, Stock } from '../structure.ts'
 import { glued } from './glue.ts'
-import { point, type Strip, strip } from './strip.ts'
-import type { Bend, Bond, Hinge, Stock } from './structure.ts'
 
 /** Two sides that carry frames one behind the other, the last one being the backdrop. */
 export interface Concertina {
