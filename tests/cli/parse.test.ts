@@ -42,7 +42,7 @@ test.each([
   [['measure', 'a.md', '--closd', '7 x 5 in'], 'Unexpected option `--closd`', 'Write `--closed`'],
   [['measure', 'a.md', '-x'], 'Unexpected option `-x`', 'foldlore --help'],
   [['measure', 'a.md', '--no-json'], 'Unexpected option `--no-json`', 'foldlore --help'],
-  [['folds', '--closed', 'A6'], '`folds` does not take `--closed`', 'It takes --json'],
+  [['folds', '--closed', 'A6'], '`folds` does not take `--closed`', 'It takes --units, --html'],
   [['measure', 'a.md', '--closed', '--json'], '`--closed` needs a value', 'Write `--closed SIZE`'],
   [['measure', 'a.md', '--closed', ''], '`--closed` needs a value', 'Write `--closed SIZE`'],
   [['measure', 'a.md', '--closed'], '`--closed` needs a value', 'Write `--closed SIZE`'],
