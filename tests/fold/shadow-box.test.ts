@@ -86,6 +86,10 @@ test('a rim, a depth or a return that leaves no room is refused, with the most t
       'Make the depth at most 3 7/16 in',
     ],
   ])
+  // However shallow it is, the frame of a hinged box is a mark narrower than the card.
+  expect(told('yes', 'rim: 2 1/2 in')).toEqual([
+    ['A rim of 2 1/2 in leaves no window', 'Make the rim at most 2 7/16 in'],
+  ])
   expect(told('no', 'tab: 2 1/2 in')).toEqual([
     ['Returns of 2 1/2 in do not fit side by side on the back', 'Make the tab at most 2 7/16 in'],
   ])

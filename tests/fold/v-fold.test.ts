@@ -1,3 +1,4 @@
+import * as fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { foldCard } from '../../src/fold/prove.ts'
 import { same } from '../../src/length/length.ts'
@@ -123,4 +124,38 @@ test('what sticks out of the shut card, or would tear, is told with what works',
       'Make the lift at most 2 1/4 in',
     ],
   ])
+})
+
+/** Lengths in marks of the ruler, of which about every third makes a card. */
+const marks = fc.record({
+  closed: fc.tuple(fc.integer({ min: 64, max: 128 }), fc.integer({ min: 64, max: 128 })),
+  spine: fc.constantFrom('left', 'top'),
+  apex: fc.integer({ min: 16, max: 48 }),
+  run: fc.integer({ min: 8, max: 48 }),
+  rise: fc.integer({ min: 8, max: 48 }),
+  wing: fc.integer({ min: 12, max: 40 }),
+  lift: fc.constantFrom(0, 1, 3, 7, 12),
+  height: fc.integer({ min: 12, max: 40 }),
+  tab: fc.integer({ min: 4, max: 10 }),
+})
+
+test('whatever is not refused shuts, opens flat and is whole, in fractions of every kind', () => {
+  let made = 0
+  fc.assert(
+    fc.property(marks, ({ closed: [w, h], spine, ...lengths }) => {
+      const lines = Object.entries(lengths).map(([key, n]) => `${key}: ${n}/16 in`)
+      const { card } = check(block([`spine: ${spine}`, ...lines].join('\n'), `${w}/16 in x ${h}/16 in`))
+      fc.pre(card !== undefined)
+      if (!card) return
+      made++
+      const { closed, standing, findings } = foldCard(card.structure)
+      expect(findings).toEqual([])
+      expect(closed && same(closed.size.width, card.closed.width)).toBe(true)
+      expect(closed && same(closed.size.height, card.closed.height)).toBe(true)
+      for (const pose of [closed?.pose, standing?.pose])
+        expect(pose && troublesIn(card.structure, pose, { gap: 1e-5, thickness: 3 })).toEqual([])
+    }),
+    { numRuns: 40 },
+  )
+  expect(made).toBeGreaterThan(20)
 })

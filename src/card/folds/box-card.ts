@@ -1,18 +1,12 @@
-import { mustCover } from '../../length/grid.ts'
-import { inches, type Length, minus, negative, plus, shorter, times, zero } from '../../length/length.ts'
+import { type Length, minus, negative, plus, times, zero } from '../../length/length.ts'
 import { entriesOf } from '../chosen.ts'
 import { barNames, barsAcross } from '../making/box-bars.ts'
+import { type BoxCardInput, type BoxCardKey, boxCardLimits } from '../making/box-card-limits.ts'
 import { glued } from '../making/glue.ts'
 import { chosenBefore } from '../making/spine.ts'
 import { point, rectangle, strip } from '../strip.ts'
 import type { Bend, Hinge, Plate } from '../structure.ts'
-import type { BuildInput, Built, FoldStyle, Limit, Panels } from '../style.ts'
-
-type Key = 'depth' | 'flap' | 'tab' | 'bar'
-type Input = BuildInput<Key, 'bars'>
-
-/** A tab of a bar narrower than this does not hold. Common practice, no source. */
-const leastTab = inches(1, 4)
+import type { Built, FoldStyle, Panels } from '../style.ts'
 
 /**
  * back a · V · right side b · V · front a · V · left side b · V · tab, a + b = W. The tab is stuck inside the back, so
@@ -23,7 +17,7 @@ const leastTab = inches(1, 4)
  * one side as on the other, and makes a parallelogram with it. They share the depth evenly, and their tabs reach no
  * further than the next one.
  */
-const styleOf = (bars: number): FoldStyle<Key, 'bars'> => ({
+const styleOf = (bars: number): FoldStyle<BoxCardKey, 'bars'> => ({
   name: 'box card',
   summary:
     'A box without a bottom that lies flat, with flaps that fold outwards and bars across it to stick things on.',
@@ -57,7 +51,7 @@ const styleOf = (bars: number): FoldStyle<Key, 'bars'> => ({
     const style = generic(styleOf(counts.bars ?? 0))
     return { style, entries: entriesOf(style, fields) }
   },
-  limits,
+  limits: boxCardLimits,
   build,
   starter: `fold: box card
 closed: 5 x 7 in
@@ -73,7 +67,7 @@ layers:
     stock: patterned paper`,
 })
 
-const generic = (style: FoldStyle<Key, 'bars'>): FoldStyle => style as unknown as FoldStyle
+const generic = (style: FoldStyle<BoxCardKey, 'bars'>): FoldStyle => style as unknown as FoldStyle
 
 const panelsOf = (bars: number): Panels => ({
   back: 'face',
@@ -86,54 +80,7 @@ const panelsOf = (bars: number): Panels => ({
   ...Object.fromEntries(barNames(bars).map((name) => [name, 'face'])),
 })
 
-function limits(input: Input): Limit<Key>[] {
-  const { closed, counts, lengths, grid, say } = input
-  const { depth, flap, tab, bar } = lengths
-  const none = (['depth', 'flap', 'tab', 'bar'] as const).find((key) => shorter(lengths[key], grid))
-  const deepest = minus(closed.width, tab)
-  const shallowest = times(mustCover(leastTab, grid), counts.bars + 1)
-  const wall = minus(closed.height, flap)
-  const limit = (about: Key, message: string, suggestion: string) => [{ about, message, suggestion }]
-  if (none)
-    return limit(
-      none,
-      `A box card needs a ${none}`,
-      `Make the ${none} at least ${say(none === 'depth' ? shallowest : grid)}`,
-    )
-  if (!shorter(tab, closed.width))
-    return limit(
-      'tab',
-      `A tab of ${say(tab)} is as wide as the whole card`,
-      `Make the tab at most ${say(minus(closed.width, depth))}`,
-    )
-  if (shorter(deepest, depth))
-    return limit(
-      'depth',
-      `A box ${say(depth)} deep leaves its front ${say(minus(closed.width, depth))}, less than the tab of ${say(tab)}`,
-      `Make the depth at most ${say(deepest)}`,
-    )
-  if (counts.bars > 0 && shorter(depth, shallowest))
-    return limit(
-      'depth',
-      `A box ${say(depth)} deep has no room for the tabs of ${counts.bars === 1 ? 'a bar' : `${counts.bars} bars`}`,
-      `Make the depth at least ${say(shallowest)}, or have fewer bars`,
-    )
-  if (!shorter(flap, closed.height))
-    return limit(
-      'flap',
-      `A flap of ${say(flap)} leaves no walls under it`,
-      `Make the flap at most ${say(minus(closed.height, bar))}`,
-    )
-  if (counts.bars > 0 && shorter(wall, bar))
-    return limit(
-      'bar',
-      `A bar ${say(bar)} high is higher than the sides, which are ${say(wall)}`,
-      `Make the bar at most ${say(wall)}`,
-    )
-  return []
-}
-
-function build({ closed, lengths, stock, counts, grid }: Input): Built {
+function build({ closed, lengths, stock, counts, grid }: BoxCardInput): Built {
   const { depth, flap, tab, bar } = lengths
   const [wide, wall] = [minus(closed.width, depth), minus(closed.height, flap)]
   const base = strip({

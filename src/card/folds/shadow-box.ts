@@ -73,7 +73,6 @@ apertures:
 function limits(input: Input): Limit<Key>[] {
   const { closed, lengths, grid, say } = input
   const { depth, rim, tab } = lengths
-  const { width, height } = frameOf(input)
   const limit = (about: Key, message: string, suggestion: string): Limit<Key>[] => [
     { about, message, suggestion },
   ]
@@ -83,28 +82,25 @@ function limits(input: Input): Limit<Key>[] {
   const thinnest = mustCover(leastRim, grid)
   if (shorter(rim, thinnest))
     return limit('rim', `A rim of ${say(rim)} will tear`, `Make the rim at least ${say(thinnest)}`)
-  const needed = plus(times(rim, 2), grid)
-  if (isHinged(input) && shorter(width, needed))
-    return limit(
-      'depth',
-      `A hinged box ${say(depth)} deep leaves a frame ${say(width)} wide, too narrow for its window`,
-      most('depth', minus(closed.width, needed)),
-    )
-  const side = smaller(width, height)
-  if (shorter(side, needed))
-    return limit(
-      'rim',
-      `A rim of ${say(rim)} leaves no window`,
-      most('rim', fitInside(part(minus(side, grid), 2), grid)),
-    )
-  const returns = plus(times(tab, 2), grid)
-  return shorter(side, returns)
-    ? limit(
-        'tab',
-        `Returns of ${say(tab)} do not fit side by side on the back`,
-        most('tab', fitInside(part(minus(side, grid), 2), grid)),
+  const { width, height } = frameOf(input)
+  // A hinged box can be made shallower until its frame is nearly as wide as it is.
+  const widest = isHinged(input) ? minus(closed.width, grid) : width
+  for (const [key, name, message] of [
+    ['rim', 'window', `A rim of ${say(rim)} leaves no window`],
+    ['tab', 'returns', `Returns of ${say(tab)} do not fit side by side on the back`],
+  ] as const) {
+    const needed = plus(times(lengths[key], 2), grid)
+    const room = smaller(widest, height)
+    if (shorter(room, needed))
+      return limit(key, message, most(key, fitInside(part(minus(room, grid), 2), grid)))
+    if (shorter(width, needed))
+      return limit(
+        'depth',
+        `A hinged box ${say(depth)} deep leaves a frame ${say(width)} wide, too narrow for its ${name}`,
+        most('depth', minus(closed.width, needed)),
       )
-    : []
+  }
+  return []
 }
 
 function build(input: Input): Built {

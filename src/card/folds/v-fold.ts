@@ -2,7 +2,7 @@ import { type Length, minus, plus, times, zero } from '../../length/length.ts'
 import { entriesOf } from '../chosen.ts'
 import { closedBySpine } from '../making/on-top.ts'
 import { chosenBefore, sidesOf, spineChoice, spineOf } from '../making/spine.ts'
-import { tabEndOf, vLimits } from '../making/v-limits.ts'
+import { vLimits } from '../making/v-limits.ts'
 import { vBonds, vPiece } from '../making/v-piece.ts'
 import type { VLengths } from '../making/v-reach.ts'
 import { point } from '../strip.ts'
@@ -104,7 +104,7 @@ function build(input: BuildInput<Key, never, 'spine'>): Built {
     holes: [],
   })
   const size = spine === 'left' ? { width: whole, height: along } : { width: along, height: whole }
-  const wings = vPiece(lengths, tabEndOf(lengths, grid), stock)
+  const wings = vPiece(lengths, stock, grid)
   return {
     pieces: [{ name: 'base', kind: 'base', stock, count: 1, size, cuts: [] }, wings.piece],
     plates: [panel('front', zero), panel('back', across), ...wings.plates],

@@ -1,5 +1,17 @@
 import { fitInside, mustCover } from '../../length/grid.ts'
-import { type Length, minus, mm, over, plus, shorter, times, toMm } from '../../length/length.ts'
+import {
+  type Length,
+  larger,
+  minus,
+  mm,
+  over,
+  part,
+  plus,
+  shorter,
+  smaller,
+  times,
+  toMm,
+} from '../../length/length.ts'
 import type { BuildInput, Limit } from '../style.ts'
 import { type VLengths, vReach } from './v-reach.ts'
 
@@ -21,48 +33,77 @@ interface Fault {
 
 /** What of a v-fold cannot be made, or would not fold, or would stick out of the shut card. */
 export function vLimits(input: VInput): Limit<Key>[] {
-  const fault = faultOf(input)
+  const first = rankOf(input)
+  const fault = faults[first]?.(input)
   if (!fault) return []
-  const { grid, say, lengths, along } = input
-  const works = (changed: Partial<VLengths>) => !faultOf({ ...input, lengths: { ...lengths, ...changed } })
-  for (const [key, by] of fault.cures)
+  // What cures everything, or else what cures this.
+  const cure = cureOf(fault, input, faults.length) ?? cureOf(fault, input, first + 1)
+  const { say, grid, along } = input
+  const usual = [fitInside(part(along, 3), grid), fitInside(times(along, 0.4), grid)].map(say)
+  return [
+    {
+      ...fault,
+      suggestion: cure ?? `Begin with a wing of ${usual[0]} and a height of ${usual[1]}, as is usual`,
+    },
+  ]
+}
+
+const faults = [
+  nothingFault,
+  apexFault,
+  runFault,
+  riseFault,
+  shapeFault,
+  tabFault,
+  outFault,
+  downFault,
+  upFault,
+]
+
+/** Which of the faults is the first; how many there are, if there is none. */
+function rankOf(input: VInput): number {
+  const rank = faults.findIndex((find) => find(input) !== undefined)
+  return rank < 0 ? faults.length : rank
+}
+
+/** The smallest change of one length that leaves no fault before `rank`. */
+function cureOf({ cures }: Fault, input: VInput, rank: number): string | undefined {
+  const { lengths, along, grid, say } = input
+  for (const [key, by] of cures)
     for (
-      let x = plus(lengths[key], times(grid, by));
+      let x = larger(smaller(lengths[key], along), grid);
       x.gt(0) && !shorter(along, x);
       x = plus(x, times(grid, by))
     )
-      if (works({ [key]: x }))
-        return [{ ...fault, suggestion: `Make the ${key} at ${by < 0 ? 'most' : 'least'} ${say(x)}` }]
-  const small = fitInside(times(along, 0.25), grid)
-  return [{ ...fault, suggestion: `Make the wing and the height smaller, such as ${say(small)}` }]
-}
-
-const faults = [lengthFault, shapeFault, tabFault, outFault, downFault, upFault]
-
-const faultOf = (input: VInput): Fault | undefined => {
-  for (const find of faults) {
-    const fault = find(input)
-    if (fault) return fault
-  }
+      if (rankOf({ ...input, lengths: { ...lengths, [key]: x } }) >= rank)
+        return `Make the ${key} at ${by < 0 ? 'most' : 'least'} ${say(x)}`
   return undefined
 }
 
-function lengthFault({ lengths, across, along, say }: VInput): Fault | undefined {
+function nothingFault({ lengths }: VInput): Fault | undefined {
   const none = (['apex', 'run', 'rise', 'wing', 'height', 'tab'] as const).find((key) => !lengths[key].gt(0))
-  if (none) return { about: none, message: `The ${none} of a v-fold cannot be nothing`, cures: [[none, 1]] }
-  const { apex, run, rise } = lengths
-  if (!shorter(apex, along))
-    return {
-      about: 'apex',
-      message: `A point of the V at ${say(apex)} is not on a fold ${say(along)} long`,
-      cures: [['apex', -1]],
-    }
-  if (shorter(across, run))
-    return {
-      about: 'run',
-      message: `A mark ${say(run)} from the fold is not on a panel of ${say(across)}`,
-      cures: [['run', -1]],
-    }
+  return none && { about: none, message: `The ${none} of a v-fold cannot be nothing`, cures: [[none, 1]] }
+}
+
+function apexFault({ lengths: { apex }, along, say }: VInput): Fault | undefined {
+  if (shorter(apex, along)) return undefined
+  return {
+    about: 'apex',
+    message: `A point of the V at ${say(apex)} is not on a fold ${say(along)} long`,
+    cures: [['apex', -1]],
+  }
+}
+
+function runFault({ lengths: { run }, across, say }: VInput): Fault | undefined {
+  if (!shorter(across, run)) return undefined
+  return {
+    about: 'run',
+    message: `A mark ${say(run)} from the fold is not on a panel of ${say(across)}`,
+    cures: [['run', -1]],
+  }
+}
+
+function riseFault({ lengths: { apex, rise }, along, say }: VInput): Fault | undefined {
   if (!shorter(along, plus(apex, rise))) return undefined
   return {
     about: 'rise',

@@ -1,27 +1,31 @@
 import Fraction from 'fraction.js'
+import { mustCover } from '../../length/grid.ts'
 import { type Length, over, plus, times, toMm, zero } from '../../length/length.ts'
 import { point } from '../strip.ts'
 import type { Bond, Hinge, Piece, Plate, Point, Segment, Stock } from '../structure.ts'
+import { tabEndOf } from './v-limits.ts'
 import type { VLengths } from './v-reach.ts'
 
 /**
  * The piece of a v-fold: a sheet 2·wing × (tab + height), with the apex in the middle, `tab` from its lower edge. Below
- * the base creases are the tabs, as wide as `tab` measured straight down, with a notch between them.
- *
- * @param end how far beside the apex the lower edges of the tabs end.
+ * the base creases are the tabs, as wide as `tab` measured straight down, with a notch between them. The corners of the
+ * notch are put on the ruler, in the direction that makes the tabs smaller.
  */
 export function vPiece(
-  { wing, lift, height, tab }: VLengths,
-  end: Length,
+  lengths: VLengths,
   stock: Stock,
+  grid: Length,
 ): { piece: Piece; plates: Plate[]; hinges: Hinge[] } {
+  const { wing, lift, height, tab } = lengths
+  const end = tabEndOf(lengths, grid)
+  const notch = mustCover(times(lift, over(end, wing)), grid)
   const [apex, tip] = [point(wing, tab), point(wing, plus(tab, height))]
   /** From the crease between the wings outwards, to the right (1) or to the left (-1); up from the lower edge. */
   const at = (side: 1 | -1, out: Length, up: Length): Point => point(plus(wing, times(out, side)), up)
   const half = (side: 1 | -1) => {
     const name = side > 0 ? 'right' : 'left'
     const outer = at(side, wing, plus(tab, lift))
-    const [low, inner] = [at(side, wing, lift), at(side, end, times(lift, over(end, wing)))]
+    const [low, inner] = [at(side, wing, lift), at(side, end, notch)]
     const turned = (points: Point[]): Point[] => (side > 0 ? points : points.reverse())
     const plate = (part: string, points: Point[]): Plate => ({
       name: `${name} ${part}`,
