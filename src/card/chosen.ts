@@ -46,12 +46,6 @@ export function chosenIn(reading: Reading, fields: Fields, { counts = {}, choice
   }
 }
 
-/** What a fold is when a lesson says nothing. */
-export const usualChosen = ({ counts = {}, choices = {} }: FoldStyle): Chosen => ({
-  counts: Object.fromEntries(Object.entries(counts).map(([key, { usual }]) => [key, usual])),
-  choices: Object.fromEntries(Object.entries(choices).map(([key, { words }]) => [key, words[0]])),
-})
-
 /** A style with the panels that these counts and words give it. */
 export const styleFor = (style: FoldStyle, chosen: Chosen): FoldStyle =>
   style.panelsFor ? { ...style, panels: style.panelsFor(chosen) } : style

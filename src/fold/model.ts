@@ -127,7 +127,7 @@ export function modelOf(structure: Structure, findings: Finding[]): Model | unde
 }
 
 /** Whether a bend is of this hinge. */
-export const isAt = ({ hinge: [a, b] }: Bend, { between }: Pick<Hinge, 'between'>): boolean =>
+const isAt = ({ hinge: [a, b] }: Bend, { between }: Pick<Hinge, 'between'>): boolean =>
   between.includes(a) && between.includes(b)
 
 function* coordinatesOf({ plates, hinges, bonds, stops, pads = [] }: Structure): Generator<Length> {

@@ -19,7 +19,7 @@ export interface BarInput {
 }
 
 /** The distance from the front to the first bar, from that to the next, and so on. */
-export const barStep = ({ bars, depth, grid }: Pick<BarInput, 'bars' | 'depth' | 'grid'>): Length =>
+const barStep = ({ bars, depth, grid }: Pick<BarInput, 'bars' | 'depth' | 'grid'>): Length =>
   fitInside(part(depth, bars + 1), grid)
 
 export const barNames = (bars: number): string[] => Array.from({ length: bars }, (_, i) => `bar ${i + 1}`)

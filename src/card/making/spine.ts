@@ -1,6 +1,6 @@
 import { chosenIn } from '../chosen.ts'
 import type { Reading } from '../reading.ts'
-import type { BuildInput, Choice, Chosen, FoldStyle } from '../style.ts'
+import type { Choice, Chosen, FoldStyle } from '../style.ts'
 import type { Fields } from '../yaml.ts'
 
 /** The choice of a card that opens like a book or like a tent. */
@@ -17,13 +17,6 @@ export const sidesOf = (spine: 'left' | 'top') =>
   spine === 'left'
     ? ({ across: 'closed.width', along: 'closed.height' } as const)
     : ({ across: 'closed.height', along: 'closed.width' } as const)
-
-/** The lengths of a shut card across its spine and along it. */
-export function seenFromSpine({ closed, choices }: Pick<BuildInput, 'closed' | 'choices'>) {
-  const spine = spineOf({ choices })
-  const [across, along] = spine === 'left' ? [closed.width, closed.height] : [closed.height, closed.width]
-  return { spine, across, along }
-}
 
 /** What a block chooses, before its mistakes are told: the usual lengths of a fold may depend on it. */
 export const chosenBefore = (reading: Reading, fields: Fields, style: FoldStyle): Chosen =>

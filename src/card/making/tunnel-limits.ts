@@ -5,7 +5,7 @@ import type { BuildInput, Limit } from '../style.ts'
 export type TunnelLengths = 'pleat' | 'rim' | 'creep'
 
 /** What a rim is wider than the pleats that it hides, and the least that does not tear. Common practice, no source. */
-export const rimBeyondPleat = inches(1, 8)
+const rimBeyondPleat = inches(1, 8)
 
 /** Frames that are pinched in the sides, sides that show in the windows, and windows that are not there. */
 export function tunnelLimits(input: BuildInput<TunnelLengths>): Limit<TunnelLengths>[] {
