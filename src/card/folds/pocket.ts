@@ -15,6 +15,15 @@ function limits(input: BuildInput<Key>): Limit<Key>[] {
   const { closed, lengths, grid, say } = input
   const { pocket, tag, seam, gap } = lengths
   const longest = minus(closed.height, gap)
+  const widest = fitInside(part(minus(closed.width, times(gap, 3), grid), 2), grid)
+  if (shorter(longest, times(grid, 2)) || shorter(widest, grid))
+    return [
+      {
+        about: 'gap',
+        message: `A gap of ${say(gap)} leaves nothing of a tag on a card ${say(closed.width)} wide and ${say(closed.height)} high`,
+        suggestion: 'Make the gap smaller; 1/16 in is usual',
+      },
+    ]
   const found: Limit<Key>[] = []
   if (!shorter(gap, pocket) || !shorter(pocket, closed.height))
     found.push({
@@ -32,7 +41,7 @@ function limits(input: BuildInput<Key>): Limit<Key>[] {
     found.push({
       about: 'seam',
       message: `Seams of ${say(seam)} leave no room for a tag on a card ${say(closed.width)} wide`,
-      suggestion: `Make the seams at most ${say(fitInside(part(minus(closed.width, times(gap, 3), grid), 2), grid))}, or the card wider`,
+      suggestion: `Make the seams at most ${say(widest)}, or the card wider`,
     })
   return found
 }

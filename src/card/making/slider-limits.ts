@@ -37,6 +37,14 @@ export function sliderLimits(input: SliderInput): Limit<SliderKey>[] {
     mustCover(minus(beside, part(high, 2)), grid),
     fitInside(minus(closed.height, beside, part(high, 2)), grid),
   ]
+  if (shorter(longest, plus(pad, grid)))
+    return [
+      {
+        about: 'notch',
+        message: `A notch of ${say(notch)}, glue of ${say(glue)} and a pad of ${say(pad)} leave nothing to move along on a card ${say(closed.width)} wide`,
+        suggestion: 'Make the card wider, or the notch, the glue or the pad narrower',
+      },
+    ]
   const found: Limit<SliderKey>[] = []
   const unless = (fine: boolean, about: SliderKey, message: string, suggestion: string): void => {
     if (!fine) found.push({ about, message, suggestion })
