@@ -3,6 +3,7 @@ import type { Length, Size, Unit } from '../length/length.ts'
 import type { Mailing } from './mailing.ts'
 import type { Names } from './names.ts'
 import type { Pad, Side, Stock, Structure } from './structure.ts'
+import type { SpanPlace } from './style.ts'
 
 /** Distance of a layer's edges from the edges of what it sits on, seen with that face towards you. */
 export interface Border {
@@ -66,6 +67,8 @@ export interface Card {
   readonly unit: Unit
   readonly grid: Length
   readonly structure: Structure
+  /** Where a span of this fold belongs, if it needs one to hold together. */
+  readonly span?: SpanPlace
   readonly layers: readonly Layer[]
   readonly lettering: readonly Lettering[]
   readonly envelope?: Envelope

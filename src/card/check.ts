@@ -93,6 +93,7 @@ export function checkCard(block: YamlBlock, wishes: CardWishes): { card?: Card; 
   )
   const card = unlessBroken((): Card => {
     const layers = [...bench.layers.values()].flatMap((cell) => cell().layer ?? [])
+    const { span } = built()
     return {
       name: block.name,
       fold: style.name,
@@ -100,6 +101,7 @@ export function checkCard(block: YamlBlock, wishes: CardWishes): { card?: Card; 
       unit: wishes.unit,
       grid: wishes.grid,
       structure: structure(),
+      ...(span && { span }),
       layers,
       lettering: [...bench.lettering.values()].map((cell) => cell()),
       ...(envelope && { envelope: envelope() }),

@@ -3,7 +3,7 @@ import { type CardWishes, checkCard } from '../card/check.ts'
 import type { Structure } from '../card/structure.ts'
 import type { YamlBlock } from '../card/yaml.ts'
 import type { Finding, Place } from '../length/finding.ts'
-import { formatSize } from '../length/format.ts'
+import { formatLength, formatSize } from '../length/format.ts'
 import { inCreaseOf } from './in-crease.ts'
 import { mechanismBox, sizeOfBox } from './overhangs.ts'
 import type { Closed, Proof } from './pose.ts'
@@ -47,7 +47,7 @@ export function proveCard(block: YamlBlock, wishes: Omit<CardWishes, 'thickness'
 }
 
 /** Shut, the card without what is stuck on has exactly the size that the lesson declares. */
-function closedSize({ closed, unit, fold, structure }: Card, shut: Closed): Finding[] {
+function closedSize({ closed, unit, fold, structure, span }: Card, shut: Closed): Finding[] {
   const box = mechanismBox(structure, shut)
   const size = box ? sizeOfBox(box) : shut.size
   if (size.width.equals(closed.width) && size.height.equals(closed.height)) return []
@@ -58,9 +58,11 @@ function closedSize({ closed, unit, fold, structure }: Card, shut: Closed): Find
       severity: 'error',
       message: `Shut, this card is ${computed}, but the lesson says ${declared}`,
       suggestion:
-        fold === 'free'
-          ? `Write \`closed: ${computed.replace('×', 'x')}\`, or change the panels`
-          : `Make the card ${computed}`,
+        span && !structure.pieces.some(({ kind }) => kind === 'span')
+          ? `Add a span from \`${span.from}\` to \`${span.to}\`, ${formatLength(span.width, unit)} wide: without one nothing holds them together`
+          : fold === 'free'
+            ? `Write \`closed: ${computed.replace('×', 'x')}\`, or change the panels`
+            : `Make the card ${computed}`,
     },
   ]
 }

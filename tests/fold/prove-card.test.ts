@@ -24,6 +24,16 @@ test('closed-size: a card that shuts larger than the lesson says, with the size 
   ])
 })
 
+test('a bridge without a span is told that it wants one', () => {
+  const { findings } = prove('fold: bridge\nclosed: 180 x 120 mm\nleg: 20 mm')
+  expect(findings.map((f) => [f.rule, f.suggestion])).toEqual([
+    [
+      'closed-size',
+      'Add a span from `left tab` to `right tab`, 180 mm wide: without one nothing holds them together',
+    ],
+  ])
+})
+
 test('what folding finds stands where the part that it names is described', () => {
   const { findings } = prove(`fold: bridge
 closed: 180 x 120 mm

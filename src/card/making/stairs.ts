@@ -81,6 +81,15 @@ export function stairLimits(input: BuildInput<StairLength, 'steps', 'spine'>): L
   const { height, depth, step } = lengths
   const [tread] = ends(lengths, counts.steps)
   const others = counts.steps - 1
+  for (const about of ['height', 'depth'] as const)
+    if (others === 0 && !shorter(zero, lengths[about]))
+      return [
+        {
+          about,
+          message: `A ${about} of ${say(lengths[about])} leaves no stairs`,
+          suggestion: `Make the ${about} at least ${say(grid)}`,
+        },
+      ]
   const most = fitInside(part(minus(smaller(height, depth), grid), Math.max(1, others)), grid)
   if (others > 0 && (shorter(most, step) || !shorter(zero, step)))
     return [
