@@ -19,9 +19,10 @@ test('a 12 × 12 sheet scored at 4 and 8 both ways makes a 4 in box (common prac
   expect(findings).toEqual([])
   expect([closed?.size.width, closed?.size.height].map((x) => x && toMm(x) / inch)).toEqual([4, 4])
   expect(closed && Math.round((toMm(closed.thickness) / inch) * 10) / 10).toBe(4)
-  // Half open, each wall reaches 4 / √2 in up and out.
-  expect((standing?.height ?? 0) / inch).toBeCloseTo(4 * Math.SQRT1_2, 2)
-  expect((standing?.width ?? 0) / inch).toBeCloseTo(4 + 8 * Math.SQRT1_2, 2)
+  // The walls of the box lie open at 15°, those of the nest at 40°.
+  const radians = (degrees: number) => (degrees * Math.PI) / 180
+  expect((standing?.width ?? 0) / inch).toBeCloseTo(4 + 8 * Math.cos(radians(15)), 2)
+  expect((standing?.height ?? 0) / inch).toBeCloseTo(3.75 * Math.sin(radians(40)), 2)
 })
 
 // By hand: sides 4, 3 3/4, 3 1/2 and 3 1/4 in, so sheets of 12, 11 1/4, 10 1/2 and 9 3/4 in.

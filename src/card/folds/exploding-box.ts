@@ -15,6 +15,9 @@ type Input = BuildInput<Key, 'nests'>
 /** What slides over something is wider by this and two thicknesses of the sheet. Common practice, no source. */
 const play = inches(1, 16)
 
+/** How the walls are shown open, in degrees from flat: those of the box, and of each nest so much further up. */
+const [widestOpen, furtherUp] = [15, 25]
+
 const sides = ['left wall', 'right wall', 'upper wall', 'lower wall'] as const
 const nestNames = (nests: number): string[] => Array.from({ length: nests }, (_, i) => `nest ${i + 1}`)
 
@@ -128,6 +131,7 @@ function build({
   const nested = nestNames(nests).map((piece, i) =>
     cross({ piece, prefix: `${piece} `, side: minus(side, times(step, i + 1)), stock }),
   )
+  const crosses = [box, ...nested]
   const wide = plus(side, gap)
   const tray = trayParts(
     { floor: { width: wide, height: wide }, wall: rim },
@@ -135,9 +139,8 @@ function build({
     stock,
   )
   const lid = renamed(tray, 'lid', (plate) => (plate === 'floor' ? 'lid top' : `lid ${plate}`))
-  const parts = [box, ...nested, lid]
+  const parts = [...crosses, lid]
   const hinges = parts.flatMap((each) => each.hinges)
-  const walls = [box, ...nested].flatMap((each) => each.hinges)
   // Centre on centre: three halves of a step further in from the corner of its sheet.
   const inset: Length = times(step, 1.5)
   const nestBonds = nestNames(nests).map(
@@ -151,7 +154,9 @@ function build({
     stops: [],
     shut: hinges.map(({ between }): Bend => ({ hinge: between, degrees: 90 })),
     display: {
-      angles: walls.map(({ between }): Bend => ({ hinge: between, degrees: 45 })),
+      angles: crosses.flatMap((each, i) =>
+        each.hinges.map(({ between }): Bend => ({ hinge: between, degrees: widestOpen + i * furtherUp })),
+      ),
       plate: 'floor',
       rests: 'flat',
       turn: 0,
