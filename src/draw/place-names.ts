@@ -1,6 +1,6 @@
 import { formatSize } from '../length/format.ts'
 import type { Unit } from '../length/length.ts'
-import { boxAround, near } from './box.ts'
+import { type Box, boxAround, near } from './box.ts'
 import { colours, nameShare } from './ink.ts'
 import { capHeight, label } from './label.ts'
 import type { Mark } from './mark.ts'
@@ -12,7 +12,10 @@ import type { PlaceView } from './place-view.ts'
 import type { Paint } from './stock.ts'
 import { upMark } from './up.ts'
 
-/** The panels' names below the shape, or beside it where creases run across; on the other side of what is measured. */
+/**
+ * The panels' names below the shape, or beside it where creases run across; on the other side of what is measured. Of
+ * panels one behind the other, seen from there, the nearest is named.
+ */
 export function panelNames(
   view: PlaceView,
   { region, panels }: OnPaper,
@@ -22,9 +25,20 @@ export function panelNames(
   const small = size * nameShare
   const first = view.creases[0]?.ends
   const beside = first !== undefined && Math.abs(first[0][1] - first[1][1]) < 1e-6
+  const wayToName = (box: Box): Box => {
+    if (beside)
+      return onLeft
+        ? { ...box, left: box.right, right: region.right }
+        : { ...box, left: region.left, right: box.left }
+    return below
+      ? { ...box, top: region.top, bottom: box.top }
+      : { ...box, top: box.bottom, bottom: region.bottom }
+  }
   const marks: Mark[] = []
+  const boxes = panels.map((loop) => boxAround(loop))
   for (const [i, { name }] of view.panels.entries()) {
-    const box = boxAround(panels[i] ?? [])
+    const box = boxes[i]
+    if (!box || boxes.some((other) => near(other, wayToName(box), -0.01))) continue
     for (let row = 0; row < view.panels.length; row++) {
       const away = 1.4 + row * small * 1.2
       const at: Spot = beside

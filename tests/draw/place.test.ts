@@ -36,6 +36,17 @@ test('a layer on two panels is drawn on both and measured on one', () => {
   ])
 })
 
+test('of walls one behind the other the one next to the names is named', () => {
+  const box = `fold: exploding box
+closed: 4 x 4 in
+base: {stock: white card}
+layers:
+  sea: {on: [left wall, right wall, upper wall, lower wall], border: 1/8 in, stock: wave paper}`
+  const { svg } = drawn('place', cardOf(box), 'sea')
+  const names = textsOf(svg, 'name').filter((name) => name.endsWith('wall'))
+  expect(names.sort()).toEqual(['left wall', 'lower wall', 'right wall'])
+})
+
 test('panels of pieces that are not drawn are named', () => {
   const easel = `fold: easel
 closed: 5 x 5 in
