@@ -1,3 +1,4 @@
+import { covers } from '../fold/assembly.ts'
 import { type Box, boxAround } from './box.ts'
 import type { Spot } from './num.ts'
 
@@ -37,7 +38,7 @@ const ascending = (all: readonly number[]): number[] => {
 /** Whether every cell between the corners' coordinates that is in the box is inside the outline. */
 const isFilled = (box: Box, loop: readonly Spot[], xs: readonly number[], ys: readonly number[]): boolean =>
   middles(xs, box.left, box.right).every((x) =>
-    middles(ys, box.top, box.bottom).every((y) => isInside([x, y], loop)),
+    middles(ys, box.top, box.bottom).every((y) => covers([loop], x, y)),
   )
 
 const middles = (marks: readonly number[], from: number, to: number): number[] =>
@@ -45,15 +46,6 @@ const middles = (marks: readonly number[], from: number, to: number): number[] =
     const next = marks[i + 1]
     return next !== undefined && mark >= from && next <= to ? [(mark + next) / 2] : []
   })
-
-/** By counting the edges to its right. */
-const isInside = ([x, y]: Spot, loop: readonly Spot[]): boolean =>
-  loop.filter(([x1, y1], i) => {
-    const [x0, y0] = loop.at(i - 1) ?? [x1, y1]
-    return y0 > y !== y1 > y && x < x1 + ((y - y1) / (y0 - y1)) * (x0 - x1)
-  }).length %
-    2 ===
-  1
 
 /** A slanting outline has room about its centre of area: the box round it, shrunk until its corners are inside. */
 function aboutMiddle(loop: readonly Spot[], { left, right, top, bottom }: Box): Box {
@@ -63,7 +55,7 @@ function aboutMiddle(loop: readonly Spot[], { left, right, top, bottom }: Box): 
     return { left: x - w, right: x + w, top: y - h, bottom: y + h }
   }
   const fits = (box: Box): boolean =>
-    [box.left, box.right].every((u) => [box.top, box.bottom].every((v) => isInside([u, v], loop)))
+    [box.left, box.right].every((u) => [box.top, box.bottom].every((v) => covers([loop], u, v)))
   let [low, high] = [0, 1]
   for (let i = 0; i < 8; i++) {
     const half = (low + high) / 2

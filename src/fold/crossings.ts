@@ -1,6 +1,6 @@
 import type { Assembly } from './assembly.ts'
 import { framesAt, type Linkage } from './linkage.ts'
-import { loopsOf, placed } from './place.ts'
+import { boxAround, loopsOf, placed } from './place.ts'
 import type { Placement, Vector } from './pose.ts'
 import { cross, dot, sum } from './space.ts'
 
@@ -60,7 +60,7 @@ function crossingsIn(
   pairs: readonly (readonly [number, number])[],
 ): Crossing[] {
   const loops = placements.map((at, i) => loopsOf(assembly, i, at))
-  const boxes = loops.map(([outline = []]) => boxOf(outline))
+  const boxes = loops.map(([outline = []]) => boxAround(outline))
   return pairs.flatMap(([i, j]): Crossing[] => {
     const [one, other] = [placements[i], placements[j]]
     if (!one || !other || !meet(boxes[i], boxes[j])) return []
@@ -109,16 +109,7 @@ const overlap = (one: readonly Stretch[], other: readonly Stretch[]): Stretch[] 
     ),
   )
 
-type Box = readonly [Vector, Vector]
-
-const boxOf = (points: readonly Vector[]): Box => {
-  const ends = (pick: (...all: number[]) => number): Vector => [
-    pick(...points.map(([x]) => x)),
-    pick(...points.map(([, y]) => y)),
-    pick(...points.map(([, , z]) => z)),
-  ]
-  return [ends(Math.min), ends(Math.max)]
-}
+type Box = ReturnType<typeof boxAround>
 
 const meet = (a: Box | undefined, b: Box | undefined): boolean =>
   a !== undefined &&

@@ -71,7 +71,11 @@ export const facing = (shown: Placement): ((placement: Placement) => Placement) 
 
 /** The smallest upright box round the plates. */
 export function boxRound(assembly: Assembly, placements: readonly Placement[]): readonly [Vector, Vector] {
-  const points = assembly.plates.flatMap((_, i) => cornersOf(assembly, i, placements[i]))
+  return boxAround(assembly.plates.flatMap((_, i) => cornersOf(assembly, i, placements[i])))
+}
+
+/** The smallest upright box round points: its least and its greatest corner. */
+export function boxAround(points: readonly Vector[]): readonly [Vector, Vector] {
   const ends = (pick: (...all: number[]) => number): Vector => [
     pick(...points.map(([x]) => x)),
     pick(...points.map(([, y]) => y)),

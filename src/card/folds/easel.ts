@@ -1,6 +1,7 @@
 import { share } from '../../length/grid.ts'
 import { type Length, minus, shorter, times, zero } from '../../length/length.ts'
-import { point, rectangle, strip } from '../strip.ts'
+import { glued } from '../making/glue.ts'
+import { point, sheet, strip } from '../strip.ts'
 import type { FoldStyle } from '../style.ts'
 
 /**
@@ -47,24 +48,14 @@ export const easel: FoldStyle<'stop'> = {
       along: 'height',
     })
     const level = (y: Length) => ({ from: point(zero, y), to: point(width, y) })
-    const front = { name: 'front', kind: 'base', stock, count: 1, size: { width, height }, cuts: [] } as const
+    const front = sheet('front', stock, { width, height })
     return {
-      pieces: [...base.pieces, front],
-      plates: [...base.plates, { name: 'front', piece: 'front', outline: rectangle(front.size), holes: [] }],
+      pieces: [...base.pieces, front.piece],
+      plates: [...base.plates, front.plate],
       hinges: base.hinges,
       // Shut, a line of the foot lies as far below the spine as it lies above the mountain fold: its height less twice
       // the prop is its height on the front. What does not halve on the ruler goes to the prop, so the foot stays inside.
-      bonds: [
-        {
-          plate: 'front',
-          onto: 'foot',
-          side: 'face',
-          over: false,
-          turn: 0,
-          at: point(zero, times(rest, 2)),
-          height: zero,
-        },
-      ],
+      bonds: [glued('front', 'foot', point(zero, times(rest, 2)))],
       stops: [{ plate: 'front', edge: level(zero), onto: 'floor', line: level(minus(height, lengths.stop)) }],
       display: { angles: [], plate: 'floor', rests: 'flat', turn: 0 },
     }
