@@ -9,7 +9,9 @@ import type { FilledLesson, FrontMatter, Lesson, ProvenCard, Wishes } from './le
 import { type Filling, measureText } from './measure.ts'
 import { namesOf } from './names.ts'
 import type { FigureNode } from './nodes.ts'
-import { rules } from './rules/rules.ts'
+import { withoutAllowed } from './rules/allowed.ts'
+import { proseOf } from './rules/prose.ts'
+import { ruleDocs, rules } from './rules/rules.ts'
 import { withStages } from './stages.ts'
 import { readSupplies } from './supplies.ts'
 
@@ -49,14 +51,16 @@ export function fillLesson(lesson: Lesson, wishes: Wishes = {}): FilledLesson {
   })
   const { supplies, findings: ofSupplies } = readSupplies(lesson.supplies, filling)
   const filled = { frontMatter, unit, grid, tree, cards, supplies, steps: withStages(lesson.steps, tree) }
-  const input = { lesson, filled, figures, needsNames, complete }
+  const input = { lesson, filled, figures, needsNames, complete, prose: proseOf({ lesson, filled }) }
+  const ofRules = rules.flatMap((rule) => rule.find(input))
+  const known = ruleDocs.map(({ name }) => name)
   return {
     ...filled,
     findings: inFileOrder([
       ...lesson.findings,
       ...findings,
       ...ofSupplies,
-      ...rules.flatMap((rule) => rule(input)),
+      ...withoutAllowed(ofRules, frontMatter.allow, known, complete),
     ]),
   }
 }

@@ -7,7 +7,9 @@ import { type Finding, nearestWord } from '../length/finding.ts'
 import { inches, type Length, type Unit } from '../length/length.ts'
 import { parseMeasure } from '../length/parse.ts'
 import { readSize } from '../length/text.ts'
+import { allowedIn } from './allowed.ts'
 import type { FrontMatter } from './lesson.ts'
+import { minutesIn } from './minutes-in.ts'
 import { placeOf, type Source, written } from './source.ts'
 import { readingOf, textsOf } from './yaml-reading.ts'
 
@@ -19,6 +21,9 @@ export const frontMatterKeys = [
   'units',
   'grid',
   'sizes',
+  'for',
+  'time',
+  'allow',
   'lang',
   'video',
   'credits',
@@ -69,6 +74,9 @@ export function readFrontMatter(
       units: wordOf(reading, entry('units'), ['in', 'mm']),
       ...gridOf(reading, entry('grid')),
       sizes: sizesOf(reading, entry('sizes')),
+      for: wordOf(reading, entry('for'), ['anyone', 'children']),
+      ...timeOf(reading, entry('time')),
+      allow: allowedIn(reading, entry('allow')),
       lang: lang ?? 'en',
       ...(video && { video }),
       ...(credits && { credits }),
@@ -120,11 +128,21 @@ function readGrid(text: string): { grid: Length; gridUnit: Unit } {
   return { grid, gridUnit: expression.kind === 'length' && /^(?:in|ft)$/.test(expression.unit) ? 'in' : 'mm' }
 }
 
+function timeOf(reading: Reading, entry: Entry | undefined): Pick<FrontMatter, 'time'> {
+  const cure = 'Write for example `time: 90 min`, `time: 2 h` or `time: 1 h 30 min`'
+  const [text] = textsOf(reading, entry, '`time` wants how long the class is', cure)
+  if (!text) return {}
+  const minutes = minutesIn(text.text)
+  if (minutes !== undefined && minutes > 0) return { time: { minutes, place: text.place } }
+  report(reading, 'value', text.place, `\`${text.text.trim()}\` does not say how long the class is`, cure)
+  return {}
+}
+
 function sizesOf(reading: Reading, entry: Entry | undefined): FrontMatter['sizes'] {
   const texts = textsOf(reading, entry, 'A size is wanted here', 'Write a size such as `7 x 5 in`')
   return texts.flatMap((item) => {
     const size = attempt(reading, item, readSize)
-    return size ? [{ text: item.text.trim(), size }] : []
+    return size ? [{ text: item.text.trim(), size, place: item.place }] : []
   })
 }
 

@@ -4,6 +4,7 @@ import type { YamlBlock } from '../card/yaml.ts'
 import type { Proof } from '../fold/pose.ts'
 import type { Finding, Place } from '../length/finding.ts'
 import type { Length, Size, Unit } from '../length/length.ts'
+import type { Source } from './source.ts'
 
 /** The front matter of a lesson, checked. */
 export interface FrontMatter {
@@ -15,11 +16,37 @@ export interface FrontMatter {
   /** The unit `grid` is written in: in a print with another unit it does not count. */
   readonly gridUnit?: Unit
   /** Other closed sizes the lesson is offered in, as written and as read. */
-  readonly sizes: readonly { readonly text: string; readonly size: Size }[]
+  readonly sizes: readonly OtherSize[]
+  /** Whom the lesson is for: cautions speak to children's helpers too. */
+  readonly for: 'anyone' | 'children'
+  /** How long the class is that the lesson is taught in. */
+  readonly time?: ClassTime
+  /** Rules that the lesson breaks on purpose. */
+  readonly allow: readonly Allowed[]
   /** BCP 47 language tag; `en` unless it says otherwise. */
   readonly lang: string
   readonly video?: string
   readonly credits?: string
+}
+
+/** A closed size that a lesson is offered in besides its own. */
+export interface OtherSize {
+  readonly text: string
+  readonly size: Size
+  readonly place: Place
+}
+
+/** How long a class is. */
+export interface ClassTime {
+  readonly minutes: number
+  readonly place: Place
+}
+
+/** A rule about the lesson as a whole whose findings are not told, because the teacher has a reason. */
+export interface Allowed {
+  readonly rule: string
+  readonly reason: string
+  readonly place: Place
 }
 
 /** How much of something is wanted: so many, so long, one for so many people, or as the teacher put it. */
@@ -53,6 +80,8 @@ export interface Step {
 
 /** A lesson as read, before any card is built. */
 export interface Lesson {
+  /** The file it was read from: offsets count in its text. */
+  readonly source: Source
   readonly frontMatter: FrontMatter
   /** The front matter as written, if there is any. */
   readonly frontMatterBlock?: YamlBlock

@@ -28,6 +28,7 @@ export function lessonOf(tree: Root, text: string): Lesson {
   convertChildren(tree, walk, { top: true, quoted: false, callout: false, stray: [] })
   const [supplies] = walk.supplies
   return {
+    source,
     frontMatter,
     ...(front && { frontMatterBlock: front }),
     tree,

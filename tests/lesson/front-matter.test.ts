@@ -44,7 +44,15 @@ credits: [Odile Marram, Tam Quill]
 test('what is not said has its usual value', () => {
   const { frontMatter, findings } = readLesson('---\ntitle: Shells\n---\n')
   expect(findings).toEqual([])
-  expect(frontMatter).toEqual({ title: 'Shells', level: 'beginner', units: 'in', lang: 'en', sizes: [] })
+  expect(frontMatter).toEqual({
+    title: 'Shells',
+    level: 'beginner',
+    units: 'in',
+    lang: 'en',
+    sizes: [],
+    for: 'anyone',
+    allow: [],
+  })
 })
 
 describe('each wrong value is told at its place', () => {

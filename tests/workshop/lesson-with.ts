@@ -35,7 +35,15 @@ export function lessonWith(
     return { card, proof: { freedom: 1, between: () => undefined, folding: () => undefined, findings: [] } }
   })
   return {
-    frontMatter: { title: 'Harbour lights', level: 'improver', units: unit, sizes: [], lang: 'en' },
+    frontMatter: {
+      title: 'Harbour lights',
+      level: 'improver',
+      units: unit,
+      sizes: [],
+      for: 'anyone',
+      allow: [],
+      lang: 'en',
+    },
     unit,
     grid,
     tree: { type: 'root', children: [] },

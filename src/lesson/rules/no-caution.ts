@@ -5,23 +5,32 @@ import { placeOf } from '../source.ts'
 import { type Hazard, hazards } from './hazards.ts'
 import type { Rule } from './rule.ts'
 
-/** `no-caution`: a tool that can hurt is named in the supplies or in a step, and the lesson has no `:::caution`. */
-export const noCaution: Rule = ({ filled: { tree, supplies } }) => {
-  if (hasCaution(tree)) return []
-  const { each, shared, tutor } = supplies
-  const said = [
-    ...[...each, ...shared, ...tutor].map(({ item, place }) => ({ text: item, place })),
-    ...tree.children
-      .flatMap((node) => (node.type === 'list' ? node.children.filter(isStep) : []))
-      .flatMap(textsIn),
-  ]
-  return hazards.flatMap((hazard) => {
-    for (const { text, place } of said) {
-      const found = hazard.tool.exec(text)
-      if (found) return [finding(hazard, found[0], partOf(place, text, found))]
-    }
-    return []
-  })
+/** A tool that can hurt is named in the supplies or in a step, and the lesson has no `:::caution`. */
+export const noCaution: Rule = {
+  docs: [
+    {
+      name: 'no-caution',
+      about: 'A tool that can hurt is used, and there is no caution.',
+      example: '1. Cut the base to {base.size} with a craft knife.',
+    },
+  ],
+  find: ({ filled: { tree, supplies } }) => {
+    if (hasCaution(tree)) return []
+    const { each, shared, tutor } = supplies
+    const said = [
+      ...[...each, ...shared, ...tutor].map(({ item, place }) => ({ text: item, place })),
+      ...tree.children
+        .flatMap((node) => (node.type === 'list' ? node.children.filter(isStep) : []))
+        .flatMap(textsIn),
+    ]
+    return hazards.flatMap((hazard) => {
+      for (const { text, place } of said) {
+        const found = hazard.tool.exec(text)
+        if (found) return [finding(hazard, found[0], partOf(place, text, found))]
+      }
+      return []
+    })
+  },
 }
 
 const finding = ({ caution }: Hazard, tool: string, place: Place): Finding => ({

@@ -1,6 +1,9 @@
 import type { Finding, Place } from '../../length/finding.ts'
 import type { FilledLesson, Lesson } from '../lesson.ts'
 import type { FigureNode } from '../nodes.ts'
+import type { FindMentions } from '../prose/mentions.ts'
+import type { Named } from '../prose/named.ts'
+import type { Sentence } from '../prose/sentence.ts'
 import { placeOf } from '../source.ts'
 
 /** What a rule looks at: the lesson as read, and as filled in so far. */
@@ -12,10 +15,33 @@ export interface RuleInput {
   readonly needsNames: boolean
   /** Whether all cards could be built. */
   readonly complete: boolean
+  /** The words of the lesson. */
+  readonly prose: Prose
 }
 
-/** One thing that a lesson as a whole can get wrong. The rule's name is that of its findings. */
-export type Rule = (input: RuleInput) => Finding[]
+/** What a lesson says, read once for all rules, when one of them first asks. */
+export interface Prose {
+  readonly sentences: () => readonly Sentence[]
+  /** Everything that its cards name. */
+  readonly named: () => readonly Named[]
+  readonly mentions: FindMentions
+}
+
+/** What the manual says of one rule. */
+export interface RuleDoc {
+  /** The name of its findings. */
+  readonly name: string
+  /** What it finds, as a sentence. */
+  readonly about: string
+  /** Steps, or another part of a lesson, that break it: see `exampleLesson`. */
+  readonly example: string
+}
+
+/** What a lesson as a whole can get wrong. */
+export interface Rule {
+  readonly docs: readonly [RuleDoc, ...RuleDoc[]]
+  readonly find: (input: RuleInput) => Finding[]
+}
 
 /** The start of a lesson's body, for what is wrong with all of it. */
 export function startOf({ lesson: { tree } }: RuleInput): Place {

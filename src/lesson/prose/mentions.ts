@@ -1,0 +1,85 @@
+import type { Named } from './named.ts'
+import type { Sentence } from './sentence.ts'
+
+/** A place in a sentence where something of a card is spoken of. */
+export interface Mention {
+  readonly named: Named
+  /** From where to where in the words. */
+  readonly start: number
+  readonly end: number
+  /** By a measure of it, by its whole name, or by the last word of it that no other name has ("the wall"). */
+  readonly by: 'measure' | 'name' | 'last word'
+}
+
+/** Finds what sentences speak of. */
+export type FindMentions = (sentence: Pick<Sentence, 'words' | 'measures'>) => Mention[]
+
+interface Pattern {
+  readonly word: RegExp
+  readonly named: readonly Named[]
+  readonly by: 'name' | 'last word'
+}
+
+/**
+ * Makes what finds mentions of these names: in any letter case, one or several of it, and with a hyphen where the name
+ * has a space. Mentions come in the order of the words and do not overlap; the longest name wins. Names that several
+ * cards have are all mentioned.
+ */
+export function mentionFinder(all: readonly Named[]): FindMentions {
+  const patterns = patternsOf(all)
+  return ({ words, measures }) => {
+    const taken: { start: number; end: number }[] = measures.map(({ start, end }) => ({ start, end }))
+    const mentions = measures.flatMap(({ start, end, paths }) =>
+      ownersOf(paths, all).map((named): Mention => ({ named, start, end, by: 'measure' })),
+    )
+    for (const { word, named, by } of patterns)
+      for (const { index: start, 0: found } of words.matchAll(word)) {
+        const end = start + found.length
+        if (taken.some((other) => start < other.end && other.start < end)) continue
+        taken.push({ start, end })
+        mentions.push(...named.map((one): Mention => ({ named: one, start, end, by })))
+      }
+    return mentions.sort((a, b) => a.start - b.start)
+  }
+}
+
+/** What measures are of: `backdrop` of `backdrop.border.left`, and of `box.backdrop.width` in the card `box`. */
+function ownersOf(paths: readonly (readonly string[])[], all: readonly Named[]): Named[] {
+  const owners = paths.flatMap(([first, second]) => {
+    const own = all.filter(({ name }) => name === first)
+    return own.length > 0 ? own : all.filter(({ card, name }) => card.name === first && name === second)
+  })
+  return [...new Set(owners)]
+}
+
+function patternsOf(all: readonly Named[]): Pattern[] {
+  const byName = groupBy(all, ({ name }) => name.toLowerCase())
+  const several = [...byName.keys()].filter((name) => /\s/.test(name))
+  const lastWords = groupBy(several, (name) => /\S+$/.exec(name)?.[0] ?? '')
+  return [
+    ...[...byName]
+      .sort(([a], [b]) => b.length - a.length)
+      .map(([name, named]): Pattern => ({ word: wordOf(name), named, by: 'name' })),
+    ...[...lastWords].flatMap(([last, [name = '', ...others]]): Pattern[] => {
+      const isOther = others.length > 0 || byName.has(last) || last.length < 3
+      return isOther ? [] : [{ word: wordOf(last), named: byName.get(name) ?? [], by: 'last word' }]
+    }),
+  ]
+}
+
+/** A name as a whole word, one or several of it. */
+function wordOf(name: string): RegExp {
+  const escaped = name.replace(/[\\^$.*+?()[\]{}|]/g, '\\$&').replace(/\s+/g, '[\\s-]+')
+  const plural = /[^aeiou]y$/.test(name)
+    ? `(?:${escaped.slice(0, -1)}ies|${escaped})`
+    : /fe?$/.test(name)
+      ? `(?:${escaped.replace(/fe?$/, 'ves')}|${escaped}s?)`
+      : `${escaped}(?:e?s)?`
+  return new RegExp(`(?<![\\p{L}\\p{N}])${plural}(?![\\p{L}\\p{N}])`, 'giu')
+}
+
+function groupBy<T>(list: readonly T[], keyOf: (item: T) => string): Map<string, T[]> {
+  const groups = new Map<string, T[]>()
+  for (const item of list) groups.set(keyOf(item), [...(groups.get(keyOf(item)) ?? []), item])
+  return groups
+}
