@@ -1,6 +1,6 @@
 import Fraction from 'fraction.js'
 
-const number = '(\\d+(?:\\.\\d+)?|\\d+ \\d+/\\d+|\\d+/\\d+|\\d*[¼½¾])'
+const number = '(\\d+(?:\\.\\d+)?|\\d+ \\d+/[1-9]\\d*|\\d+/[1-9]\\d*|\\d*[¼½¾])'
 const hours = new RegExp(
   `^(?:${number}\\s*(?:h|hrs?|hours?))?(?:\\s*(?:and\\s+)?${number}\\s*(?:m|mins?|minutes?)?)?$`,
   'i',

@@ -17,7 +17,7 @@ export function alignment(raw: string, value: string): readonly number[] | undef
   let at = 0
   for (let i = 0; i < value.length; ) {
     const [length, means] = next(raw, at)
-    if (!value.startsWith(means, i)) return undefined
+    if (at >= raw.length || !value.startsWith(means, i)) return undefined
     for (let k = 0; k < means.length; k++) offsets.push(at)
     i += means.length
     at += length
