@@ -1,3 +1,5 @@
+import type { RuleDoc } from '../lesson/rules/rule.ts'
+import { ruleDocs } from '../lesson/rules/rules.ts'
 import { commands } from './commands.ts'
 import { flagNames, flags } from './flags.ts'
 import { commandUsage, flagUsage } from './help.ts'
@@ -6,7 +8,7 @@ import { exitCodeHelp } from './problems.ts'
 /** The lines of the README between which the manual stands. */
 export const manualMarks = ['<!-- manual -->', '<!-- /manual -->'] as const
 
-/** The command manual as Markdown: commands, options and exit codes, from the same tables as the parser. */
+/** The manual as Markdown: commands, options, exit codes and rules, from the same tables as the program itself. */
 export function manual(): string {
   return [
     table(
@@ -22,7 +24,24 @@ export function manual(): string {
       flagNames.map((name) => [code(flagUsage(name)), flags[name].help]),
     ),
     table(['exit code', 'meaning'], Object.entries(exitCodeHelp)),
+    '### What `check` looks for in the steps',
+    'Besides mistakes in the card and in the measures, `check` reads the lesson as a beginner would follow it. Each finding ends with the name of its rule; open one for a piece of a lesson that breaks it. A rule that is broken on purpose is switched off in the front matter, with the reason: `allow: {crowded-step: Both hands are at work anyway.}`. Errors cannot be switched off.',
+    ruleDocs.map(ruleManual).join('\n'),
   ].join('\n\n')
+}
+
+/** A rule, to open for its example. The fence is longer than any in the example. */
+function ruleManual({ name, about, example }: RuleDoc): string {
+  const fence = '````'
+  return [
+    `<details><summary><code>${name}</code> ${about.replace(/`([^`]+)`/g, '<code>$1</code>')}</summary>`,
+    '',
+    `${fence}markdown`,
+    example,
+    fence,
+    '',
+    '</details>',
+  ].join('\n')
 }
 
 /** A README with the manual put between its marks. */
