@@ -40,7 +40,6 @@ export function drawShutBox(
   const long = Math.max(...[shut.width, shut.height, thickness].map(toMm))
   return {
     marks: fitted(draw, room, { least: 12 / long, most: 2 }),
-    defs: palette.defs(),
     title: 'The box shut',
     alternative: `${sentence(`the ${card.fold} box`)} shut, seen from the front left and slightly above: ${sizes}, width first.`,
     ...(options.key !== undefined && { key: options.key }),

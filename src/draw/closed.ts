@@ -57,7 +57,6 @@ export function drawClosed(card: Card, closed: Closed, unit: Unit, options: Figu
   const seen = closed.order.slice(0, 3)
   return {
     marks: fitted(draw, room, leastAndMost(Math.max(width, height), size)),
-    defs: palette.defs(),
     title: 'The card shut',
     alternative: `${sentence(`the ${card.fold} card`)} shut, seen from its front: ${formatSize(closed.size, unit)}, width first, ${thick}. In front ${seen.length === 1 ? 'is' : 'are'} ${listOf(seen)}.`,
     ...(options.key !== undefined && { key: options.key }),

@@ -3,12 +3,14 @@ import { type Camera, project } from './camera.ts'
 import type { Corner, Face } from './face.ts'
 import { faceLetters } from './face-letters.ts'
 import { glints } from './film.ts'
+import type { Slant } from './hatch.ts'
 import { colours, weights } from './ink.ts'
 import { area, line, type Mark } from './mark.ts'
 import type { Spot } from './num.ts'
+import { painted } from './painted.ts'
 import { toMm } from './plane.ts'
 import { dot, inSpace } from './space.ts'
-import type { Palette, Slant } from './stock.ts'
+import type { Palette } from './stock.ts'
 
 export interface View {
   readonly camera: Camera
@@ -38,9 +40,8 @@ function fillMarks(face: Face, view: View): Mark[] {
   const { right, up } = face.place
   const [r, u] = [project(view.camera, right, 1), project(view.camera, up, 1)]
   const slant: Slant = [r[0], r[1], -u[0], -u[1]]
-  const paint = view.palette.paint(face.piece.stock, !looksHere(face, view), slant)
+  const paint = view.palette(face.piece.stock, !looksHere(face, view), slant)
   const loops = [face.outline, ...face.holes].map((loop) => onPaper(loop, view))
-  const opacity = paint.opacity === undefined ? {} : { opacity: paint.opacity }
   const { width, height } = face.piece.size
   const shine = paint.film
     ? glints(toMm(width), toMm(height), view.scale, (p) =>
@@ -49,7 +50,7 @@ function fillMarks(face: Face, view: View): Mark[] {
     : []
   const dim = paint.film ? 0 : shade(face, view)
   return [
-    area(loops, { class: 'face', fill: paint.fill, ...opacity }),
+    ...painted(loops, paint, { class: 'face' }),
     ...(dim > 0.005 ? [area(loops, { class: 'shade', fill: colours.shade, opacity: dim })] : []),
     ...shine,
   ]

@@ -49,7 +49,7 @@ export function flatNames(parts: FlatParts, paint: Paint, scale: number, size: n
       ]),
     ],
   }
-  const ground = paint.patterned ? { ground: paint.tint } : {}
+  const ground = paint.hatch ? { ground: paint.tint } : {}
   const rooms =
     parts.plates.length > 1 ? parts.plates.map((p) => ({ name: p.name, loop: flatLoop(p.outline) })) : []
   if (rooms.length === 0) rooms.push({ name: parts.piece.name, loop: [...(parts.outline[0] ?? [])] })

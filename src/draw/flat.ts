@@ -13,6 +13,7 @@ import type { Sheet } from './frame.ts'
 import { point, usualText, weights } from './ink.ts'
 import { crease, cutStroke, legend } from './legend.ts'
 import { area, line, type Mark } from './mark.ts'
+import { painted } from './painted.ts'
 import { lineOnPaper, ontoPaper, toMm } from './plane.ts'
 import { running } from './running.ts'
 import { makePalette, type Paint } from './stock.ts'
@@ -23,7 +24,7 @@ export function drawFlat(card: Card, piece: Piece, unit: Unit, options: FigureOp
   const size = (options.text ?? usualText) * point
   const parts = flatParts(card, piece)
   const palette = makePalette(card.structure)
-  const paint = palette.paint(piece.stock)
+  const paint = palette(piece.stock)
   const entries = options.legend === false ? [] : flatLegend(parts, unit)
   const draw = (scale: number): Mark[] => {
     const shape = [...shapeMarks(parts, paint, scale, size), ...measures(parts, scale, size, unit)]
@@ -34,7 +35,6 @@ export function drawFlat(card: Card, piece: Piece, unit: Unit, options: FigureOp
   const { least, most } = leastAndMost(long, size)
   return {
     marks: fitted(draw, room, { least, most: Math.min(most, options.mostScale ?? most) }),
-    defs: palette.defs(),
     title: `${piece.name}, laid flat`,
     alternative: flatWords(parts, unit),
     ...(options.key !== undefined && { key: options.key }),
@@ -47,9 +47,8 @@ function shapeMarks(parts: FlatParts, paint: Paint, scale: number, size: number)
   const outline = parts.outline.map((loop) => loop.map(place))
   const holes = parts.holes.map((loop) => loop.map(place))
   const stroke = { width: weights.edge }
-  const { fill, opacity } = paint
   return [
-    area([...outline, ...holes], { class: 'stock', fill, ...(opacity !== undefined && { opacity }) }),
+    ...painted([...outline, ...holes], paint, { class: 'stock' }),
     ...parts.creases.map((c) => crease(c.fold, lineOnPaper(c.line, place))),
     ...parts.slits.map(([a, b]) => line(place(a), place(b), cutStroke('cut slit'))),
     ...holes.map((loop) => area([loop], { class: 'cut window', stroke })),

@@ -15,7 +15,6 @@ export const rim = 0.6
 /** What a figure is made of. */
 export interface Sheet {
   readonly marks: readonly Mark[]
-  readonly defs: readonly Element[]
   readonly title: string
   /** What a sighted reader takes from it. */
   readonly alternative: string
@@ -36,7 +35,6 @@ export function frame(sheet: Sheet): Figure {
   const content: ElementContent[] = [
     s('title', { id: `${idMark}t` }, sheet.title),
     s('desc', { id: `${idMark}d` }, sheet.alternative),
-    ...(sheet.defs.length > 0 ? [s('defs', {}, ...sheet.defs)] : []),
     ...sheet.marks.map((m) => m.node()),
   ]
   const svg = s(

@@ -73,7 +73,7 @@ export function layerNames(view: PlaceView, placed: OnPaper, paint: Paint, size:
   const lines = paint.film
     ? [...placed.edges, ...placed.hints, ...placed.slits, ...placed.creases.map((c) => c.ends)]
     : []
-  const own = { ...(paint.patterned && { ground: paint.tint }), colour: colours.ink }
+  const own = { ...(paint.hatch && { ground: paint.tint }), colour: colours.ink }
   return placed.laid.flatMap(([outline = [], ...holes]) => {
     const box = boxAround(outline)
     const up =

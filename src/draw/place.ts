@@ -9,6 +9,7 @@ import { colours, point, usualText, weights } from './ink.ts'
 import { crease, legend } from './legend.ts'
 import { area, line, type Mark } from './mark.ts'
 import type { Spot } from './num.ts'
+import { painted } from './painted.ts'
 import { borderMarks, flushMarks, measuredAt } from './place-borders.ts'
 import { layerNames, panelNames } from './place-names.ts'
 import { type OnPaper, paperFor } from './place-paper.ts'
@@ -23,7 +24,7 @@ export function drawPlace(view: PlaceView, structure: Structure, unit: Unit, opt
   const room = { ...usualRoom, ...options }
   const size = (options.text ?? usualText) * point
   const palette = makePalette(structure)
-  const [paint, ground] = [palette.paint(view.piece.stock), palette.paint(view.ground.stock, view.back)]
+  const [paint, ground] = [palette(view.piece.stock), palette(view.ground.stock, view.back)]
   const entries = placeLegend(view, unit)
   const paperAt = paperFor(view)
   const draw = (scale: number): Mark[] => {
@@ -42,7 +43,6 @@ export function drawPlace(view: PlaceView, structure: Structure, unit: Unit, opt
   const long = Math.max(box.right - box.left, box.bottom - box.top)
   return {
     marks: fitted(draw, room, leastAndMost(long, size)),
-    defs: palette.defs(),
     title: `${view.piece.name}, in its place`,
     alternative: placeWords(view, unit),
     ...(options.key !== undefined && { key: options.key }),
@@ -50,7 +50,6 @@ export function drawPlace(view: PlaceView, structure: Structure, unit: Unit, opt
 }
 
 function shapeMarks(placed: OnPaper, paint: Paint, ground: Paint, scale: number): Mark[] {
-  const opacity = paint.opacity === undefined ? {} : { opacity: paint.opacity }
   const hint = { class: 'hint', width: weights.hidden, colour: colours.slate }
   const stroke = { width: weights.layer }
   // What is behind a film shows through it; paper hides it.
@@ -62,7 +61,7 @@ function shapeMarks(placed: OnPaper, paint: Paint, ground: Paint, scale: number)
     ...placed.creases.flatMap(({ fold, ends }) => seen([ends]).map((part) => crease(fold, part))),
     ...seen(placed.slits).map(([a, b]) => line(a, b, { class: 'slit', width: weights.edge })),
     ...placed.edges.map(([a, b]) => line(a, b, { class: 'panel', width: weights.edge, cap: 'round' })),
-    ...placed.laid.map((loops) => area(loops, { class: 'layer', fill: paint.fill, ...opacity, stroke })),
+    ...placed.laid.flatMap((loops) => painted(loops, paint, { class: 'layer', stroke })),
     ...(paint.film ? placed.laid.flatMap(([outline = []]) => shine(outline, scale)) : []),
   ]
 }

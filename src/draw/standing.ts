@@ -37,7 +37,6 @@ export function drawStanding(
   const long = Math.max(standing.width, standing.height, standing.depth)
   return {
     marks: fitted(draw, room, { least: 12 / long, most: 2 }),
-    defs: palette.defs(),
     title: of ? `The card standing, with ${of}` : 'The card standing',
     alternative: standingWords(card, standing, of, unit),
     ...(options.key !== undefined && { key: options.key }),

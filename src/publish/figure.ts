@@ -3,7 +3,6 @@ import { h } from 'hastscript'
 import type { Figure } from '../draw/figure.ts'
 import type { Finding } from '../length/finding.ts'
 import type { FigureKind } from '../lesson/nodes.ts'
-import { drawnOut } from './hatch.ts'
 
 /** The room a figure may take, in mm at print size. */
 export interface Room {
@@ -74,7 +73,7 @@ export function figureHast(
       className: ['figure', `figure-${show}`, ...(across ? ['across'] : [])],
       ...(named && { role: 'group', ariaLabelledBy: [label] }),
     },
-    ownIds(drawnOut(figure.svg), id),
+    ownIds(figure.svg, id),
     ...(named ? [h('p', { className: ['caption'], id: label }, caption)] : []),
   )
 }

@@ -46,7 +46,7 @@ export function piecesView(card: Card, unit: Unit): PieceView[] {
     count: piece.count,
     size: sizeHtml(piece.size, unit),
     outline: html(
-      toHtml(outlineSvg(piece, structure, scaleOf(piece), palette.paint(piece.stock).tint), { space: 'svg' }),
+      toHtml(outlineSvg(piece, structure, scaleOf(piece), palette(piece.stock).tint), { space: 'svg' }),
     ),
     scores: scoresView(piece, structure, unit),
     upright: piece.stock.direction === 'upright',

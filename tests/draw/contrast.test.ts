@@ -17,15 +17,14 @@ const cards = cardsAt(['8 x 6 in'])
 const svgs = cards.flatMap((card) => figuresOf(card).map((f) => f.figure.svg))
 const hex = /^#[\da-f]{6}$/
 
-/** Everything that a text or a line may lie on: tints, what is darker for looking away, and the marks of patterns. */
+/** Everything that a text or a line may lie on: tints, what is darker for looking away, and the marks of hatches. */
 function grounds(): Set<string> {
   const all = new Set<string>([colours.paper, '#ffffff'])
   for (const svg of svgs)
     for (const node of elements(svg)) {
-      const own = [attribute(node, 'fill'), ...(inPattern(node) ? [attribute(node, 'stroke')] : [])]
-      const ground =
-        ['rect', 'circle'].includes(node.tagName) || ['stock', 'face', 'ground'].some((c) => has(node, c))
-      if (ground || inPattern(node)) for (const colour of own) if (hex.test(colour)) all.add(colour)
+      const own = attribute(node, inHatch(node) ? 'stroke' : 'fill')
+      const ground = ['stock', 'face', 'ground'].some((c) => has(node, c))
+      if ((ground || inHatch(node)) && hex.test(own)) all.add(own)
     }
   const shades = svgs.flatMap((svg) =>
     byClass(svg, 'shade').map((node) => Number(attribute(node, 'fillOpacity'))),
@@ -34,13 +33,13 @@ function grounds(): Set<string> {
   for (const colour of [...all]) all.add(under(colour, colours.shade, darkest))
   return all
 }
-/** The marks of a pattern have no class; everything else drawn has. */
-const inPattern = (node: ReturnType<typeof elements>[number]) =>
-  node.properties.className === undefined && ['path', 'circle', 'rect'].includes(node.tagName)
+/** The marks of a hatch have no class; everything else drawn has. */
+const inHatch = (node: ReturnType<typeof elements>[number]) =>
+  node.properties.className === undefined && node.tagName === 'path'
 
-describe('on every tint, also where it is shaded and on the marks of its pattern', () => {
+describe('on every tint, also where it is shaded and on the marks of its hatch', () => {
   const all = [...grounds()]
-  test('there are tints, patterns and shades to look at', () => {
+  test('there are tints, hatches and shades to look at', () => {
     expect(all.length).toBeGreaterThan(12)
   })
   test.each(['ink', 'slate', 'rust'] as const)('%s lines have 3:1', (name) => {
@@ -70,7 +69,7 @@ test('every text has 4.5:1 on what it stands on', () => {
   for (const svg of svgs)
     for (const node of elements(svg).filter((e) => e.tagName === 'text')) {
       const colour = attribute(node, 'fill')
-      // Letters stand on patterns and shades; other texts on plain tints or, if they are measures, outside the shape.
+      // Letters stand on hatches and shades; other texts on plain tints or, if they are measures, outside the shape.
       const on = has(node, 'letter')
         ? [...grounds()]
         : has(node, 'measure')
@@ -99,16 +98,15 @@ test('nothing is told by colour alone', () => {
   )
 })
 
-test('stocks that are not white have patterns of their own', () => {
+test('stocks that are not white have hatches of their own', () => {
   const card = cardOf(harbour)
-  const patterns = card.card.structure.pieces.map((piece) => {
+  const looks = card.card.structure.pieces.map((piece) => {
     const { svg } = drawn('flat', card, piece.name)
-    const fill = attribute(byClass(svg, 'stock')[0] ?? svg, 'fill')
-    const pattern = elements(svg).find((e) => e.tagName === 'pattern')
-    const shine = byClass(svg, 'glint').length
-    return hex.test(fill)
-      ? `plain with ${shine} glints`
-      : JSON.stringify(pattern?.children.slice(1)) + attribute(pattern ?? svg, 'patternTransform')
+    const [hatch] = byClass(svg, 'hatch')
+    if (!hatch) return `plain with ${byClass(svg, 'glint').length} glints`
+    const [path] = elements(hatch).filter((e) => e.tagName === 'path')
+    const ways = new Set(attribute(path ?? svg, 'd').match(/[hHV]/g))
+    return `${attribute(path ?? svg, 'stroke')} ${[...ways].sort().join('')} ${attribute(hatch, 'transform')}`
   })
-  expect(new Set(patterns).size).toBe(5)
+  expect(new Set(looks).size).toBe(5)
 })
