@@ -1,3 +1,4 @@
+import type { Element } from 'hast'
 import { s } from 'hastscript'
 import { boxAround } from './box.ts'
 import type { Mark } from './mark.ts'
@@ -30,29 +31,28 @@ type Loop = readonly Spot[]
  * @param loops closed; what lies inside two of them, a window, is free of marks.
  * @param slant of the face that the hatch lies on.
  */
-export function hatching(loops: readonly Loop[], hatch: Hatch, slant: Slant = [1, 0, 0, 1]): Mark[] {
-  const matrix = times(slant, turned(hatch.turn))
+export const hatching = (loops: readonly Loop[], hatch: Hatch, slant: Slant = [1, 0, 0, 1]): Mark => ({
+  node: () => hatchNode(loops, hatch, times(slant, turned(hatch.turn))),
+  box: boxAround(loops.flat()),
+})
+
+function hatchNode(loops: readonly Loop[], hatch: Hatch, matrix: Slant): Element {
   const back = inverse(matrix)
   const own = loops.map((loop) => loop.map((spot) => apply(back, spot)))
   const d = [...linesIn(own, hatch), ...dotsIn(own, hatch)].join('')
-  if (d === '') return []
   const transform = `matrix(${matrix.map((n) => num(n, 4)).join(' ')} 0 0)`
-  return [
-    {
-      node: () =>
-        s(
-          'g',
-          { class: 'hatch', ...(transform !== 'matrix(1 0 0 1 0 0)' && { transform }) },
-          s('path', {
-            d,
-            stroke: hatch.colour,
-            'stroke-width': num(hatch.width),
-            ...(hatch.dots && { 'stroke-linecap': 'round' }),
-          }),
-        ),
-      box: boxAround(loops.flat()),
-    },
-  ]
+  return s(
+    'g',
+    { class: 'hatch', ...(transform !== 'matrix(1 0 0 1 0 0)' && { transform }) },
+    d === ''
+      ? []
+      : s('path', {
+          d,
+          stroke: hatch.colour,
+          'stroke-width': num(hatch.width),
+          ...(hatch.dots && { 'stroke-linecap': 'round' }),
+        }),
+  )
 }
 
 const two = (value: number): string => num(value, 2)

@@ -14,7 +14,7 @@ export function painted(
   if (!hatch) return [area(loops, { ...options, fill: tint, ...see })]
   return [
     area(loops, { class: options.class, fill: tint, ...see }),
-    ...hatching(loops, hatch, slant),
+    hatching(loops, hatch, slant),
     ...(stroke ? [area(loops, { class: `${options.class}-edge`, stroke })] : []),
   ]
 }
