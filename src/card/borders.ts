@@ -1,3 +1,4 @@
+import { mustCover } from '../length/grid.ts'
 import type { Length } from '../length/length.ts'
 import type { Border } from './card.ts'
 import { checkKeys, lengthCell, type Reading, report } from './reading.ts'
@@ -13,7 +14,7 @@ const group = { left: 'sides', right: 'sides', top: 'ends', bottom: 'ends' } as 
  * `top`, `bottom`, or `sides` and `ends`. What is not said is flush. A border never shrinks on the ruler grid. Each may
  * be `auto`.
  *
- * @param auto the border of an edge where the lesson says so.
+ * @param auto the border of an edge where the lesson says so, before it goes on the ruler.
  * @returns one computation for each edge; the names are `NAME.border.left` and so on.
  */
 export function borderCells(
@@ -41,11 +42,17 @@ export function borderCells(
     const own = written(edge, i)
     const path = `${name}.border.${edge}`
     if (!isAuto(own)) return lengthCell(reading, path, own, '0', 'up')
-    const cell = reading.scope.cell(path, () => auto(edge))
+    const cell = reading.scope.cell(path, () => {
+      const exact = reading.held?.get(path) ?? auto(edge)
+      reading.origins?.set(path, { from: 'auto', text: 'auto', exact, round: 'up', ...placeOf(own) })
+      return mustCover(exact, reading.grid)
+    })
     reading.scope.define(path, () => ({ kind: 'length', value: cell() }))
     return cell
   })
   return Object.fromEntries(edges.map((edge, i) => [edge, cells[i]])) as Record<keyof Border, Cell<Length>>
 }
+
+const placeOf = (entry: Entry | undefined) => (entry ? { place: entry.place } : {})
 
 const isAuto = (entry: Entry | undefined): boolean => entry?.kind === 'text' && entry.text.trim() === 'auto'

@@ -2,6 +2,7 @@ import type { Place } from '../length/finding.ts'
 import type { Length, Size, Unit } from '../length/length.ts'
 import type { Mailing } from './mailing.ts'
 import type { Names } from './names.ts'
+import type { Origins } from './origins.ts'
 import type { Pad, Side, Stock, Structure } from './structure.ts'
 import type { SpanPlace } from './style.ts'
 
@@ -77,4 +78,6 @@ export interface Card {
   readonly names: Names
   /** Where in the file things are said: `closed`, `fold`, and each layer, span and so on by its name. */
   readonly places: ReadonlyMap<string, Place>
+  /** Where each length comes from that is not read off the structure. */
+  readonly origins: Origins
 }

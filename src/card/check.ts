@@ -13,11 +13,12 @@ import { mailingCell } from './mailing.ts'
 import { defineEnvelope, defineSize } from './measures.ts'
 import { mechanismCell } from './mechanism.ts'
 import { checkOffPanel } from './off-panel.ts'
-import { checkKeys, isTooLong, type Reading, report, unlessBroken } from './reading.ts'
+import type { Held, Origin } from './origins.ts'
+import { checkKeys, isTooLong, type Reading, report, say, unlessBroken } from './reading.ts'
 import { makeScope } from './scope.ts'
 import type { InCrease } from './setbacks/between.ts'
 import { checkSetbacks } from './setbacks/check.ts'
-import { sizeCell } from './sizes.ts'
+import { sideOnGrid, sizeCell } from './sizes.ts'
 import { stockReader } from './stock.ts'
 import type { Structure } from './structure.ts'
 import type { ReadFold } from './style.ts'
@@ -33,6 +34,8 @@ export interface CardWishes {
   readonly thickness?: (structure: Structure) => Length | undefined
   /** What lies in the creases of the shut card, from the same; taken as nothing when absent or when it cannot fold. */
   readonly inCreases?: (structure: Structure) => InCrease | undefined
+  /** Lengths that are given, whatever the block says of them. */
+  readonly held?: Held
 }
 
 const blockKeys = [
@@ -55,12 +58,15 @@ const blockKeys = [
 export function checkCard(block: YamlBlock, wishes: CardWishes): { card?: Card; findings: Finding[] } {
   const { top, findings } = readYaml(block)
   const fields = top.value.fields
+  const origins = new Map<string, Origin>()
   const reading: Reading = {
     scope: makeScope(),
     findings,
     unit: wishes.unit,
     grid: wishes.grid,
     places: new Map(),
+    origins,
+    ...(wishes.held && { held: wishes.held }),
   }
   for (const { key, keyPlace } of fields.values()) reading.places.set(key, keyPlace)
   const stockOf = stockReader(reading, fields)
@@ -108,6 +114,7 @@ export function checkCard(block: YamlBlock, wishes: CardWishes): { card?: Card; 
       mailing: mailing(),
       names: reading.scope,
       places: reading.places,
+      origins,
     }
   })
   if (card) {
@@ -157,12 +164,10 @@ function closedCell(reading: Reading, fields: Fields, block: YamlBlock, wish: Si
       'Add `closed:`, width first, such as `closed: 7 x 5 in`',
     )
   const written = sizeCell(reading, 'closed', field?.value, 'down')
-  const wished = wish && {
-    width: onGrid(wish.width, reading.grid, 'down'),
-    height: onGrid(wish.height, reading.grid, 'down'),
-  }
+  const wished = (side: 'width' | 'height', { [side]: length }: Size): Length =>
+    sideOnGrid(reading, `closed.${side}`, length, 'down', { from: 'wished', text: say(reading, length) })
   const cell = reading.scope.cell('closed size', () => {
-    const size = wished ?? written()
+    const size = wish ? { width: wished('width', wish), height: wished('height', wish) } : written()
     const sides = [size.width, size.height]
     const wrong = sides.some(isTooLong) ? 'is longer than any card' : 'has no width or no height'
     if (!sides.some(isTooLong) && sides.every((x) => x.gt(0))) return size

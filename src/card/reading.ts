@@ -6,6 +6,7 @@ import { onGrid, type Rounding } from '../length/grid.ts'
 import type { Length, Unit } from '../length/length.ts'
 import { parseMeasure } from '../length/parse.ts'
 import { findingAt } from './at.ts'
+import type { Held, Origin } from './origins.ts'
 import { BrokenName, type Cell, type Scope } from './scope.ts'
 import type { Entry, Fields } from './yaml.ts'
 
@@ -16,6 +17,9 @@ export interface Reading {
   readonly unit: Unit
   readonly grid: Length
   readonly places: Map<string, Place>
+  /** Where each named length comes from, filled as they are worked out. */
+  readonly origins?: Map<string, Origin>
+  readonly held?: Held
 }
 
 type Text = Entry & { kind: 'text' }
@@ -83,12 +87,20 @@ export function lengthCell(
   round: Rounding | 'exact',
 ): Cell<Length> {
   const cell = reading.scope.cell(name, () => {
-    const exact = entry ? writtenLength(reading, entry, name) : length(reading, usual)
-    return exact === undefined || round === 'exact' ? exact : onGrid(exact, reading.grid, round)
+    const computed = entry ? writtenLength(reading, entry, name) : length(reading, usual)
+    if (computed === undefined) return undefined
+    const exact = reading.held?.get(name) ?? computed
+    reading.origins?.set(name, { ...sourceOf(entry, usual), exact, round })
+    return round === 'exact' ? exact : onGrid(exact, reading.grid, round)
   })
   reading.scope.define(name, () => ({ kind: 'length', value: cell() }))
   return cell
 }
+
+const sourceOf = (entry: Entry | undefined, usual: string): Pick<Origin, 'from' | 'text' | 'place'> =>
+  entry?.kind === 'text'
+    ? { from: 'written', text: entry.text.trim(), place: entry.place }
+    : { from: 'usual', text: usual }
 
 function writtenLength(reading: Reading, entry: Entry, name: string): Length | undefined {
   const text = textOf(

@@ -1,4 +1,3 @@
-import { mustCover } from '../../length/grid.ts'
 import { inches, type Length, larger, minus } from '../../length/length.ts'
 import type { Workbench } from '../parts.ts'
 import type { Side } from '../structure.ts'
@@ -22,7 +21,7 @@ export function autoBorder(bench: Workbench, layer: string, edge: Edge): Length 
     if (!needed) return matBorder
     return bench.sheets.has(name) ? larger(needed, matBorder) : needed
   })
-  return mustCover(borders.reduce(larger, borders[0] ?? matBorder), bench.grid)
+  return borders.reduce(larger, borders[0] ?? matBorder)
 }
 
 /** What a layer needs at an edge so that the creases there close; undefined where none closes over it. */
