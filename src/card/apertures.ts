@@ -4,6 +4,7 @@ import type { Workbench } from './parts.ts'
 import { checkKeys, lengthCell, report, say } from './reading.ts'
 import type { Cell } from './scope.ts'
 import { sizeCell } from './sizes.ts'
+import { someLeft } from './some-left.ts'
 import { point, rectangle } from './strip.ts'
 import type { Polygon } from './structure.ts'
 import { type Target, targetsOn } from './targets.ts'
@@ -50,7 +51,8 @@ export function apertureCell(bench: Workbench, { key: name, keyPlace, value }: F
 
   return bench.scope.cell(name, () => {
     const targets = targetsOn(bench, get('on'), bench.find, bench.known)
-    if (targets.length === 0) return undefined
+    if (targets.length === 0 || !someLeft(bench, name, size(), get('size')?.place ?? keyPlace))
+      return undefined
     const holes = targets.map((t) => {
       const [x, y] = [left(t), bottom(t)]
       const rims = [x, y, minus(t.size.width, x, size().width), minus(t.size.height, y, size().height)]

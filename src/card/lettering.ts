@@ -64,6 +64,17 @@ export function letteringCell(
         'Make the margin 0 or more',
       )
     const all = widths.map((w) => w())
+    const none = all.findIndex((width) => !shorter(zero, width))
+    if (none >= 0) {
+      report(
+        bench,
+        'impossible-size',
+        get('widths')?.place ?? keyPlace,
+        `Letter ${none + 1} of \`${name}\` is ${say(bench, all[none] ?? zero)} wide`,
+        'Give every letter a width above zero',
+      )
+      return undefined
+    }
     const room = minus(strip.width, times(margin(), 2))
     const left = minus(room, plus(...all))
     if (shorter(left, zero)) {

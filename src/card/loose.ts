@@ -1,6 +1,7 @@
 import type { PartCell, Workbench } from './parts.ts'
 import { checkKeys, report } from './reading.ts'
 import { sizeCell } from './sizes.ts'
+import { someLeft } from './some-left.ts'
 import { stockKeys } from './stock.ts'
 import type { Entry, Field } from './yaml.ts'
 
@@ -15,11 +16,14 @@ export function looseCell(bench: Workbench, { key: name, keyPlace, value }: Fiel
   const size = sizeCell(bench, `${name}.size`, fields.get('size')?.value, 'nearest')
   const count = countIn(bench, fields.get('count')?.value)
   const stock = bench.stockOf(fields, 'card')
-  return bench.scope.cell(name, () => ({
-    piece: { name, kind: 'loose', stock, count, size: size(), cuts: [] },
-    plates: [],
-    bonds: [],
-  }))
+  return bench.scope.cell(name, () => {
+    if (!someLeft(bench, name, size(), fields.get('size')?.value.place ?? keyPlace)) return undefined
+    return {
+      piece: { name, kind: 'loose', stock, count, size: size(), cuts: [] },
+      plates: [],
+      bonds: [],
+    }
+  })
 }
 
 function countIn(bench: Workbench, entry: Entry | undefined): number {

@@ -3,6 +3,7 @@ import { type Length, minus, part, plus, shorter, zero } from '../length/length.
 import type { Part, PartCell, Workbench } from './parts.ts'
 import { raiseCell } from './raise.ts'
 import { checkKeys, lengthCell, report, say } from './reading.ts'
+import { someLeft } from './some-left.ts'
 import { stockKeys } from './stock.ts'
 import { point, rectangle } from './strip.ts'
 import type { Bond } from './structure.ts'
@@ -77,6 +78,7 @@ export function spanCell(bench: Workbench, { key: name, keyPlace, value }: Field
       return undefined
     }
     const size = { width, height: height() }
+    if (!someLeft(bench, name, size, (get('height') ?? get('width'))?.place ?? keyPlace)) return undefined
     const up = at(size.height, from.size.height)
     const room = minus(from.size.height, up)
     if (shorter(up, zero)) {
@@ -91,7 +93,7 @@ export function spanCell(bench: Workbench, { key: name, keyPlace, value }: Field
       )
       return undefined
     }
-    if (shorter(room, size.height) || !shorter(zero, size.height)) {
+    if (shorter(room, size.height)) {
       report(
         bench,
         'sticks-out',
