@@ -1,5 +1,5 @@
 import { fitInside, mustCover } from '../../length/grid.ts'
-import { inches, type Length, minus, part, plus, same, shorter, smaller, times } from '../../length/length.ts'
+import { inches, minus, part, plus, same, shorter, smaller, times } from '../../length/length.ts'
 import { entriesOf } from '../chosen.ts'
 import { cross, renamed } from '../making/cross.ts'
 import { glued } from '../making/glue.ts'
@@ -33,8 +33,9 @@ const panelsOf = (nests: number): Panels =>
  * Five squares of side a in a cross, a sheet 3a × 3a scored at a and 2a both ways with its corners cut away. Its walls
  * stand while the lid is on, and fall open when it is taken off.
  *
- * The nests are smaller crosses, each by a step smaller than the one it is stuck in, centre on centre. The lid is a tray
- * as wide as the box and the gap; its corners are glued, the tabs half as long as the rim is high.
+ * The nests are smaller crosses, each by a step smaller than the one it is stuck in, half a step inside its left and lower
+ * edge; what does not halve on the ruler is on the right and above. The lid is a tray as wide as the box and the gap; its
+ * corners are glued, the tabs half as long as the rim is high, to the mark below.
  */
 const styleOf = (nests: number): FoldStyle<Key, 'nests'> => ({
   name: 'exploding box',
@@ -90,9 +91,11 @@ function limits({
       `An exploding box is square, and this one is ${say(width)} × ${say(height)}`,
       `Make it ${say(side)} both ways`,
     )
-  const least = mustCover(plus(play, times(stock.caliper, 2)), grid)
+  // A nest stands off by half a step on every side, and each half lies on the ruler.
+  const room = plus(play, times(stock.caliper, 2))
+  const leastOf = { gap: mustCover(room, grid), step: times(mustCover(part(room, 2), grid), 2) }
   const tight = (['gap', ...(nests > 0 ? (['step'] as const) : [])] as const).find((key) =>
-    shorter(lengths[key], least),
+    shorter(lengths[key], leastOf[key]),
   )
   if (tight)
     return limit(
@@ -100,7 +103,7 @@ function limits({
       tight === 'gap'
         ? `A lid ${say(gap)} wider than the box does not slide over it`
         : `A nest ${say(step)} smaller than what it stands in does not fit into it`,
-      `Make the ${tight} at least ${say(least)}`,
+      `Make the ${tight} at least ${say(leastOf[tight])}`,
     )
   const widest = nests > 0 ? fitInside(part(minus(side, grid), nests), grid) : step
   if (shorter(widest, step))
@@ -141,8 +144,8 @@ function build({
   const lid = renamed(tray, 'lid', (plate) => (plate === 'floor' ? 'lid top' : `lid ${plate}`))
   const parts = [...crosses, lid]
   const hinges = parts.flatMap((each) => each.hinges)
-  // Centre on centre: three halves of a step further in from the corner of its sheet.
-  const inset: Length = times(step, 1.5)
+  // Its walls are a step shorter, so its floor begins a step nearer to the corner of its sheet, and half a step further in.
+  const inset = plus(step, fitInside(part(step, 2), grid))
   const nestBonds = nestNames(nests).map(
     (name, i): Bond => glued(`${name} floor`, i === 0 ? 'floor' : `nest ${i} floor`, point(inset, inset)),
   )
