@@ -3,6 +3,7 @@ import { type Entry, type Field, readYaml, type YamlBlock } from '../card/yaml.t
 import { evaluate, type Value } from '../length/evaluate.ts'
 import { type Expression, ExpressionError } from '../length/expression.ts'
 import type { Finding } from '../length/finding.ts'
+import { mustCover } from '../length/grid.ts'
 import { parseMeasure } from '../length/parse.ts'
 import type { Amount, Supplies, Supply } from './lesson.ts'
 import type { Filling } from './measure.ts'
@@ -78,8 +79,10 @@ function expressionIn(text: string): Expression | undefined {
   }
 }
 
-function amountOf(value: Value, at: Expression, { unit }: Filling): Amount {
-  if (value.kind === 'length' && value.value.gt(0)) return { kind: 'length', length: value.value }
+/** A length of tape or ribbon goes up to the next mark of the ruler, so that it is never too little. */
+function amountOf(value: Value, at: Expression, { unit, grid }: Filling): Amount {
+  if (value.kind === 'length' && value.value.gt(0))
+    return { kind: 'length', length: mustCover(value.value, grid) }
   if (value.kind === 'number' && value.value.d === 1n && value.value.gte(0))
     return { kind: 'count', count: value.value.valueOf() }
   if (value.kind === 'size' || value.kind === 'text') return { kind: 'text', text: formatValue(value, unit) }
