@@ -1,11 +1,14 @@
-import { type Length, negative, plus, shorter, times, zero } from '../../length/length.ts'
+import { inches, type Length, negative, plus, shorter, times, zero } from '../../length/length.ts'
 import { glued } from '../making/glue.ts'
+import { isUsual } from '../making/usual.ts'
 import { point, strip } from '../strip.ts'
 import type { BuildInput, FoldStyle, Limit } from '../style.ts'
 
 type Key = 'around' | 'overlap'
 
-function limits({ closed, lengths: { around, overlap }, say }: BuildInput<Key>): Limit<Key>[] {
+function limits(input: BuildInput<Key>): Limit<Key>[] {
+  const { closed, lengths, say } = input
+  const { around, overlap } = lengths
   const found: Limit<Key>[] = []
   if (!shorter(zero, around))
     found.push({
@@ -17,7 +20,7 @@ function limits({ closed, lengths: { around, overlap }, say }: BuildInput<Key>):
     found.push({
       about: 'overlap',
       message: `An overlap of ${say(overlap)} cannot be glued to a back ${say(closed.width)} wide`,
-      suggestion: `Make the overlap more than nothing and at most ${say(closed.width)}; 1 in is usual`,
+      suggestion: `Make the overlap more than nothing and at most ${say(closed.width)}; ${isUsual(inches(1), 'up', input)}`,
     })
   return found
 }

@@ -11,6 +11,7 @@ import {
   times,
   zero,
 } from '../../length/length.ts'
+import { isUsual } from '../making/usual.ts'
 import { upright } from '../strip.ts'
 import type { BuildInput, FoldStyle, Limit } from '../style.ts'
 
@@ -37,7 +38,7 @@ function limits(input: BuildInput<'leg' | 'tab'>): Limit<'leg' | 'tab'>[] {
       {
         about: missing,
         message: `A bridge without a ${missing} has nothing to ${missing === 'leg' ? 'stand' : 'stick the spans'} on`,
-        suggestion: `Make the ${missing} at least ${say(grid)}; an inch is usual`,
+        suggestion: `Make the ${missing} at least ${say(grid)}; ${isUsual(inches(1), 'nearest', input)}`,
       },
     ]
   const least = mustCover(leastFloor, grid)

@@ -1,8 +1,9 @@
 import { fitInside, mustCover } from '../../length/grid.ts'
-import { minus, shorter, times } from '../../length/length.ts'
+import { inches, minus, shorter, times } from '../../length/length.ts'
 import { doorsOf } from '../making/doors.ts'
 import { bySpine, closedBySpine } from '../making/on-top.ts'
 import { spineChoice } from '../making/spine.ts'
+import { isUsual } from '../making/usual.ts'
 import { upright } from '../strip.ts'
 import type { BuildInput, FoldStyle, Limit, Panels } from '../style.ts'
 
@@ -89,7 +90,7 @@ function limits(input: BuildInput<'creep'>): Limit<'creep'>[] {
     {
       about,
       message: `A creep of ${creep} leaves nothing of the doors`,
-      suggestion: `Make the creep at most ${say(most)}; 1/16 in is usual`,
+      suggestion: `Make the creep at most ${say(most)}; ${isUsual(inches(1, 16), 'up', input)}`,
     },
   ]
 }

@@ -1,6 +1,7 @@
-import { minus, shorter } from '../../length/length.ts'
+import { inches, minus, shorter } from '../../length/length.ts'
 import { bySpine, closedBySpine } from '../making/on-top.ts'
 import { spineChoice } from '../making/spine.ts'
+import { isUsual } from '../making/usual.ts'
 import { upright } from '../strip.ts'
 import type { FoldStyle } from '../style.ts'
 
@@ -18,7 +19,7 @@ export const letter: FoldStyle<'creep', never, 'spine'> = {
       {
         about: 'creep',
         message: `A creep of ${input.say(input.lengths.creep)} leaves nothing to tuck in`,
-        suggestion: `Make the creep at most ${input.say(most)}; 1/16 in is usual`,
+        suggestion: `Make the creep at most ${input.say(most)}; ${isUsual(inches(1, 16), 'up', input)}`,
       },
     ]
   },

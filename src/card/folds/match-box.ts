@@ -43,7 +43,9 @@ function limits(input: Input): Limit<Key>[] {
     found.push({
       about: 'closed',
       message: `A tray ${say(floor.width)} × ${say(floor.height)} is too small for two glue tabs of ${say(tab)} at an end`,
-      suggestion: `Make the tabs shorter than ${say(part(larger(least, zero), 2))}, or the box larger than ${say(plus(times(tab, 2), gap))} each way`,
+      suggestion: shorter(least, times(grid, 3))
+        ? `Make the box larger than ${say(plus(times(tab, 2), gap))} each way`
+        : `Make the tabs at most ${say(fitInside(part(minus(least, grid), 2), grid))}, or the box larger than ${say(plus(times(tab, 2), gap))} each way`,
     })
   if (shorter(smaller(closed.width, closed.height), tab))
     found.push({

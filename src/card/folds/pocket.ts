@@ -1,6 +1,7 @@
 import { fitInside } from '../../length/grid.ts'
-import { type Length, minus, part, plus, shorter, times, zero } from '../../length/length.ts'
+import { inches, type Length, minus, part, plus, shorter, times, zero } from '../../length/length.ts'
 import { glued } from '../making/glue.ts'
+import { isUsual } from '../making/usual.ts'
 import { line, point, rectangle, sheet } from '../strip.ts'
 import type { Hinge, Plate } from '../structure.ts'
 import type { BuildInput, FoldStyle, Limit } from '../style.ts'
@@ -21,7 +22,7 @@ function limits(input: BuildInput<Key>): Limit<Key>[] {
       {
         about: 'gap',
         message: `A gap of ${say(gap)} leaves nothing of a tag on a card ${say(closed.width)} wide and ${say(closed.height)} high`,
-        suggestion: 'Make the gap smaller; 1/16 in is usual',
+        suggestion: `Make the gap smaller; ${isUsual(inches(1, 16), 'up', input)}`,
       },
     ]
   const found: Limit<Key>[] = []

@@ -1,5 +1,16 @@
 import { fitInside } from '../../length/grid.ts'
-import { type Length, minus, part, plus, same, shorter, smaller, times, zero } from '../../length/length.ts'
+import {
+  type Length,
+  larger,
+  minus,
+  part,
+  plus,
+  same,
+  shorter,
+  smaller,
+  times,
+  zero,
+} from '../../length/length.ts'
 import { cornersOf } from '../making/stretches.ts'
 import { point } from '../strip.ts'
 import type { Hinge, Plate, Point, Segment } from '../structure.ts'
@@ -122,6 +133,14 @@ function limits({ closed, lengths, grid, say }: BuildInput<P>): Limit<P>[] {
     ...(shorter(widest, strip) ? [] : [`the reach at most ${say(widest)}`]),
   ]
   const highest = fitInside(part(minus(closed.height, grid), 2), grid)
+  if (shorter(reach, grid))
+    return [
+      limit(
+        'reach',
+        'A panel without a reach is none',
+        `Make the reach at least ${say(larger(strip, grid))}; a third of the card is usual`,
+      ),
+    ]
   return [
     ...(shorter(widest, reach)
       ? [

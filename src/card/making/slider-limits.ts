@@ -1,6 +1,7 @@
 import { fitInside, mustCover } from '../../length/grid.ts'
-import { type Length, larger, minus, part, plus, shorter, times, zero } from '../../length/length.ts'
+import { inches, type Length, larger, minus, part, plus, shorter, times, zero } from '../../length/length.ts'
 import type { BuildInput, Limit } from '../style.ts'
+import { isUsual } from './usual.ts'
 
 export type SliderKey =
   | 'slot'
@@ -53,7 +54,7 @@ export function sliderLimits(input: SliderInput): Limit<SliderKey>[] {
     shorter(zero, pad),
     'pad',
     'Without a pad in the slot nothing moves the piece on the front',
-    'Make the pad wider than nothing; 1/2 in is usual',
+    `Make the pad wider than nothing; ${isUsual(inches(1, 2), 'up', input)}`,
   )
   unless(
     shorter(pad, slot),

@@ -1,6 +1,7 @@
 import { fitInside } from '../../length/grid.ts'
-import { type Length, minus, part, plus, shorter, smaller, times, zero } from '../../length/length.ts'
+import { inches, type Length, minus, part, plus, shorter, smaller, times, zero } from '../../length/length.ts'
 import type { BuildInput, Limit } from '../style.ts'
+import { isUsual } from './usual.ts'
 
 export type WaterfallKey = 'panel' | 'step' | 'grip' | 'glue' | 'gap'
 export type WaterfallInput = BuildInput<WaterfallKey, 'panels'>
@@ -22,7 +23,7 @@ export function waterfallLimits(input: WaterfallInput): Limit<WaterfallKey>[] {
       {
         about: 'step',
         message: 'Without a step between them the panels do not turn over one by one',
-        suggestion: 'Make the step longer than nothing; 3/4 in is usual',
+        suggestion: `Make the step longer than nothing; ${isUsual(inches(3, 4), 'nearest', input)}`,
       },
     ]
   if (shorter(step, panel) && !shorter(closed.height, turn) && !shorter(closed.width, bar)) return []
