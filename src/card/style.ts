@@ -1,6 +1,7 @@
 import type { Rounding } from '../length/grid.ts'
 import type { Length, Size } from '../length/length.ts'
 import type { Reading } from './reading.ts'
+import type { Shape } from './shape.ts'
 import type { Side, Stock, Structure } from './structure.ts'
 import type { Entry, Fields } from './yaml.ts'
 
@@ -26,7 +27,15 @@ export interface Count {
 export interface Choice {
   readonly help: string
   readonly words: readonly [string, ...string[]]
+  /** Words that stand for one of these, decided by which way the shut card stands. */
+  readonly byShape?: Readonly<Record<string, Readonly<Record<Shape, string>>>>
 }
+
+/** Every word that a choice takes, the usual one first. */
+export const wordsOf = ({ words, byShape = {} }: Choice): readonly [string, ...string[]] => [
+  ...words,
+  ...Object.keys(byShape),
+]
 
 /** The counts and words of one card: they decide which panels it has, so they are plain and never computed. */
 export interface Chosen<C extends string = string, W extends string = string> {
@@ -73,6 +82,8 @@ export interface FoldStyle<P extends string = string, C extends string = string,
   readonly name: string
   /** One line for the catalogue. */
   readonly summary: string
+  /** The part that takes what does not divide on the ruler, where the fold divides a length; for the catalogue. */
+  readonly remainder?: string
   readonly parameters: Readonly<Record<P, Parameter>>
   readonly counts?: Readonly<Record<C, Count>>
   readonly choices?: Readonly<Record<W, Choice>>

@@ -1,12 +1,13 @@
 import { toHtml } from 'hast-util-to-html'
 import { h } from 'hastscript'
+import { wordsOf } from '../card/style.ts'
 import { listOf } from '../length/finding.ts'
 import { formatBare, formatGrid, formatLength, formatSize } from '../length/format.ts'
 import { usualGrid } from '../length/grid.ts'
 import type { Unit } from '../length/length.ts'
 import type { ProvenCard } from '../lesson/lesson.ts'
 import { atMark } from '../workshop/card-measures.ts'
-import { type CatalogueFold, groupsOf } from '../workshop/catalogue.ts'
+import { type CatalogueFold, groupsOf, remainderWords } from '../workshop/catalogue.ts'
 import { movementWords } from '../workshop/movement.ts'
 import { provenStarter } from '../workshop/starter-card.ts'
 import { type FoldFigures, foldFigures, lineKey } from './catalogue-figures.ts'
@@ -81,7 +82,7 @@ function foldView(fold: CatalogueFold, number: number, unit: Unit): FoldView {
     number,
     name: fold.name,
     id,
-    summary: textHtml(fold.summary),
+    summary: textHtml([fold.summary, ...remainderWords(fold)].join(' ')),
     figures: foldFigures(proven, unit, id),
     facts: [...cardFacts(proven), ...panelFacts(fold)].map(({ what, measure }) => ({
       what,
@@ -140,7 +141,7 @@ const keysOf = ({ parameters, counts = {}, choices = {}, parts }: CatalogueFold)
       help,
       `usually ${usual}, from ${least} to ${most}`,
     ]),
-    ...Object.entries(choices).map(([name, { words, help }]) => [name, help, listOf(words, 'or')]),
+    ...Object.entries(choices).map(([name, choice]) => [name, choice.help, listOf(wordsOf(choice), 'or')]),
     ...Object.entries(parts).map(([name, help]) => [name, help]),
   ].map(([name = '', help = '', value]) => ({
     name,

@@ -1,4 +1,5 @@
 import type { Side } from '../card/structure.ts'
+import { wordsOf } from '../card/style.ts'
 import type { Unit } from '../length/length.ts'
 import { type CatalogueFold, groupsOf } from './catalogue.ts'
 import { type LengthJson, type SizeJson, sizeJson } from './length-json.ts'
@@ -15,6 +16,8 @@ export interface FoldJson {
   readonly name: string
   readonly group: string
   readonly summary: string
+  /** The part that takes what does not divide on the ruler; missing where nothing is divided. */
+  readonly remainder?: string
   readonly parameters: readonly (Named & { readonly usual: string })[]
   readonly counts: readonly (Named & Readonly<Record<'usual' | 'least' | 'most', number>>)[]
   /** The usual word comes first. */
@@ -35,13 +38,14 @@ export interface FoldJson {
 
 /** A fold for programs: what its card block takes, and what the card of its starter lesson comes to. */
 export function foldJson(fold: CatalogueFold, unit: Unit): FoldJson {
-  const { name, summary, parameters, counts = {}, choices = {}, parts, panels } = fold
+  const { name, summary, remainder, parameters, counts = {}, choices = {}, parts, panels } = fold
   const proven = provenStarter(fold, unit)
   const { closed, standing, thickness, freedom } = cardJson(proven, proven.card)
   return {
     name,
     group: groupsOf([fold])[0]?.title ?? '',
     summary,
+    ...(remainder !== undefined && { remainder }),
     parameters: Object.entries(parameters).map(([key, { usual, help }]) => ({ name: key, usual, help })),
     counts: Object.entries(counts).map(([key, { usual, least, most, help }]) => ({
       name: key,
@@ -50,7 +54,11 @@ export function foldJson(fold: CatalogueFold, unit: Unit): FoldJson {
       most,
       help,
     })),
-    choices: Object.entries(choices).map(([key, { words, help }]) => ({ name: key, words, help })),
+    choices: Object.entries(choices).map(([key, choice]) => ({
+      name: key,
+      words: wordsOf(choice),
+      help: choice.help,
+    })),
     ...(Object.keys(parts).length > 0 && {
       parts: Object.entries(parts).map(([key, help]) => ({ name: key, help })),
     }),

@@ -4,10 +4,17 @@ import type { FoldStyle } from '../card/style.ts'
 
 /** A fold as the catalogue shows it. */
 export interface CatalogueFold
-  extends Pick<FoldStyle, 'name' | 'summary' | 'starter' | 'parameters' | 'counts' | 'choices' | 'panels'> {
+  extends Pick<
+    FoldStyle,
+    'name' | 'summary' | 'remainder' | 'starter' | 'parameters' | 'counts' | 'choices' | 'panels'
+  > {
   /** Parts that its card block lists, with what they are. */
   readonly parts: Readonly<Record<string, string>>
 }
+
+/** Where the odd mark of the ruler goes, as a sentence; none where a fold divides nothing. */
+export const remainderWords = ({ remainder }: Pick<CatalogueFold, 'remainder'>): string[] =>
+  remainder === undefined ? [] : [`What does not divide on the ruler goes to ${remainder}.`]
 
 /** What the card block of a free fold lists. */
 const freeParts = {

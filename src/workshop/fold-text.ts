@@ -1,8 +1,9 @@
+import { wordsOf } from '../card/style.ts'
 import { sketchLegend, sketchPieces } from '../draw/sketch.ts'
 import { listOf } from '../length/finding.ts'
 import { formatGrid, formatSize } from '../length/format.ts'
 import type { ProvenCard } from '../lesson/lesson.ts'
-import type { CatalogueFold } from './catalogue.ts'
+import { type CatalogueFold, remainderWords } from './catalogue.ts'
 import { count, measure, type Section, words } from './listing.ts'
 import { sectionText } from './listing-text.ts'
 import { cardRows } from './measures-listing.ts'
@@ -19,7 +20,7 @@ export function foldText(fold: CatalogueFold, proven: ProvenCard): string {
   const notDrawn = left.length > 0 ? `; not drawn: ${listOf(left.map(({ name }) => name))}` : ''
   const head = [
     fold.name,
-    ...wrapText(fold.summary, terminalWidth),
+    ...[fold.summary, ...remainderWords(fold)].flatMap((text) => wrapText(text, terminalWidth)),
     '',
     ...rows.map((row) => `  ${row}`),
     ...wrapText(`The flat pieces: ${sketchLegend}${notDrawn}.`, terminalWidth),
@@ -48,7 +49,7 @@ const takes = ({ parameters, counts = {}, choices = {}, parts, panels }: Catalog
   {
     heading: 'Words it takes',
     columns: [words('key'), words('the usual word first'), words('what it is')],
-    rows: Object.entries(choices).map(([name, choice]) => [name, listOf(choice.words, 'or'), choice.help]),
+    rows: Object.entries(choices).map(([name, choice]) => [name, listOf(wordsOf(choice), 'or'), choice.help]),
   },
   {
     heading: 'What its card block lists',

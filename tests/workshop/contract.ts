@@ -117,6 +117,7 @@ export const foldsShape = z.strictObject({
       name: z.string(),
       group: z.string().min(1),
       summary: z.string().min(1),
+      remainder: z.string().optional(),
       parameters: z.array(z.strictObject({ ...named, usual: z.string().min(1) })),
       counts: z.array(
         z.strictObject({ ...named, usual: z.int(), least: z.int().min(0), most: z.int().min(1) }),

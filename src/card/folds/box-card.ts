@@ -14,13 +14,14 @@ import type { Built, FoldStyle, Panels } from '../style.ts'
  * high. On the other walls, H - flap high, flaps stand that fold outwards; they are flat when the card is shut.
  *
  * Between the sides bars run across, parallel to the front: each has a tab at both ends, stuck as far behind the front on
- * one side as on the other, and makes a parallelogram with it. They share the depth evenly, and their tabs reach no
- * further than the next one.
+ * one side as on the other, and makes a parallelogram with it. They share the depth evenly, what does not divide on
+ * the ruler lies behind the last one, and their tabs reach no further than the next one.
  */
 const styleOf = (bars: number): FoldStyle<BoxCardKey, 'bars'> => ({
   name: 'box card',
   summary:
     'A box without a bottom that lies flat, with flaps that fold outwards and bars across it to stick things on.',
+  remainder: 'the stretch behind the last bar',
   parameters: {
     depth: {
       help: 'how deep the box stands: the width of its sides',

@@ -9,6 +9,7 @@ import { stairStyle } from '../making/stair-style.ts'
 export const centreStep = stairStyle({
   name: 'centre step',
   summary: 'A card slit twice: its middle goes down in steps, and what is beside it is folded plainly.',
+  remainder: 'the plain band above, or on the right with the spine at the top',
   plain: 2,
   begin: (plain, grid) => fitInside(part(plain, 2), grid),
   starter: `fold: centre step

@@ -5,7 +5,8 @@ import { point, sheet, strip } from '../strip.ts'
 import type { FoldStyle } from '../style.ts'
 
 /**
- * Upwards: floor H · V · prop H/2 · M · foot H/2, and a front panel W × H stuck on the foot.
+ * Upwards: floor H · V · prop H/2 · M · foot H/2, and a front panel W × H stuck on the foot. What does not halve on the
+ * ruler goes to the prop, so that the foot stays inside.
  *
  * Shut, the prop lies face down on the upper half of the floor, the foot folds back up over it, and the upper half of
  * the front is stuck on the foot, so that the front covers the floor. Standing, the prop rises from the spine to the
@@ -15,6 +16,7 @@ import type { FoldStyle } from '../style.ts'
 export const easel: FoldStyle<'stop'> = {
   name: 'easel',
   summary: 'A card whose front is propped up and leans back, held by a stop on the floor.',
+  remainder: 'the prop, which is then a mark longer than the foot',
   parameters: {
     stop: {
       help: 'distance from the spine to the stop that the front rests against',
@@ -54,7 +56,7 @@ export const easel: FoldStyle<'stop'> = {
       plates: [...base.plates, front.plate],
       hinges: base.hinges,
       // Shut, a line of the foot lies as far below the spine as it lies above the mountain fold: its height less twice
-      // the prop is its height on the front. What does not halve on the ruler goes to the prop, so the foot stays inside.
+      // the prop is its height on the front.
       bonds: [glued('front', 'foot', point(zero, times(rest, 2)))],
       stops: [{ plate: 'front', edge: level(zero), onto: 'floor', line: level(minus(height, lengths.stop)) }],
       display: { angles: [], plate: 'floor', rests: 'flat', turn: 0 },

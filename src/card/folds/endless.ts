@@ -53,6 +53,7 @@ export const endless: FoldStyle<never> = {
   name: 'endless',
   summary:
     'Four pieces stuck at the corners that fold out again and again: four faces, and back to the first.',
+  remainder: 'a gap between the two pieces that lie side by side',
   parameters: {},
   panels: Object.fromEntries(Object.values(names).flatMap((three) => three.map((name) => [name, 'back']))),
   limits,

@@ -41,6 +41,7 @@ const styleOf = (nests: number): FoldStyle<Key, 'nests'> => ({
   name: 'exploding box',
   summary:
     'A square box whose walls fall open when its lid is taken off. Its closed size is that of the box without the lid.',
+  remainder: 'the right of each nest and above it',
   parameters: {
     step: { help: 'how much smaller each nest is than what it stands in', usual: '1/4 in', round: 'up' },
     gap: { help: 'how much wider the lid is than the box', usual: '1/8 in', round: 'up' },

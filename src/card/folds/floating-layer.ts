@@ -15,11 +15,13 @@ import type { BuildInput, Built, FoldStyle } from '../style.ts'
  *
  * Opened square the panel is centred on the back, at s + border from its sides: L = W - 2·(s + border). Shut it has gone
  * s away from the spine, which leaves the border. Feet and heads lie under it: the left foot begins and the right head
- * ends with it, and L > 3·t keeps them off each other. Shut, all strips lie straight.
+ * ends with it, and L > 3·t keeps them off each other. Shut, all strips lie straight. The link is in the middle of the
+ * panel's height, a third of it and what does not go into three on the ruler.
  */
 export const floatingLayer: FoldStyle<StiltLengths, never, 'spine'> = {
   name: 'floating layer',
   summary: 'A card in which a panel rises from the back on two stilts, drawn by the front.',
+  remainder: 'the height of the link, in the middle third of the panel',
   parameters: {
     stilt: { help: 'how high the panel rises', usual: 'closed.width / 8', round: 'nearest' },
     tab: { help: 'width of the tabs that are glued', usual: 'stilt / 2', round: 'down' },
@@ -48,7 +50,6 @@ function built({ lengths, stock, grid }: BuildInput<StiltLengths>, { width, heig
   const { stilt, tab, border } = lengths
   const gap = plus(stilt, border)
   const panel = { width: raisedLength(width, lengths), height: minus(height, times(border, 2)) }
-  // The link is in the middle of the panel's height, a third of it and what does not go into three on the ruler.
   const beside = fitInside(part(panel.height, 3), grid)
   const base = strip({
     stock,

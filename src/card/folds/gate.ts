@@ -11,6 +11,7 @@ import type { FoldStyle, Panels } from '../style.ts'
 export const gate: FoldStyle<'part', never, 'spine'> = {
   name: 'gate',
   summary: 'Two doors that meet in the middle of the front.',
+  remainder: 'the gap between the doors',
   parameters: { part: { help: 'gap between the shut doors', usual: '0', round: 'up' } },
   choices: { spine: { ...spineChoice, help: 'where the first door hangs: the other is opposite' } },
   panels: panelsOf('left door', 'right door'),

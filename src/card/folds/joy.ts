@@ -20,6 +20,7 @@ type Lengths = 'part' | 'border'
 export const joy: FoldStyle<Lengths, never, 'on' | 'spine'> = {
   name: 'joy',
   summary: 'A gate card with a small side-fold card in its centre, which a door carries along.',
+  remainder: 'the gap between the doors',
   parameters: {
     part: { help: 'gap between the shut doors', usual: '0', round: 'up' },
     border: { help: 'what is left round the centre', usual: '1/2 in', round: 'up' },

@@ -25,6 +25,7 @@ export const shutter: FoldStyle<P> = {
   name: 'shutter',
   summary:
     'A card slit twice and pulled open sideways: its middle comes forward, doors above and below fold back.',
+  remainder: 'a gap between the two ends',
   parameters: {
     end: { help: 'width of the two end panels', usual: 'closed.width / 2', round: 'down' },
     door: { help: 'height of the doors above and below', usual: 'closed.height / 4', round: 'down' },

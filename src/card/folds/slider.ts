@@ -19,7 +19,8 @@ function notched(panel: Plate, slot: Polygon, notch: Length, from: Length, to: L
 }
 
 /**
- * A side fold, front W · V · back W, whose front has a slot. Behind the front lies a pull strip; a pad of the same card
+ * A side fold, front W · V · back W, whose front has a slot in the middle of its width; what does not halve on the ruler
+ * is beside the spine. Behind the front lies a pull strip; a pad of the same card
  * on it fills the thickness of the slot, and the moving piece is stuck on the pad, so that it slides on the front. A
  * channel, stuck on above and below the strip, holds it to the front.
  *
@@ -33,6 +34,7 @@ export const slider: FoldStyle<SliderKey> = {
   name: 'slider',
   summary:
     'A piece on the front that moves along a slot, as far as the slot is longer than its pad, when a strip is pulled.',
+  remainder: 'the side of the spine, beside the slot',
   parameters: {
     slot: { help: 'length of the slot in the front', usual: 'closed.width - 2 in', round: 'down' },
     'slot height': { help: 'height of the slot', usual: '1/4 in', round: 'up' },

@@ -22,7 +22,8 @@ const numbers = (n: number): number[] => Array.from({ length: n }, (_, i) => i +
  *
  * A square panel p is stuck on each band by a stretch as wide as the band, at its top edge, and hangs down over the ones
  * below: panel 1, on the band at the turn, lies in front. The cascade is p + (n - 1)·step high, below it the tab shows by
- * the grip, and the turn is at the sum of these above the lower edge of the card.
+ * the grip, and the turn is at the sum of these above the lower edge of the card. The panels are in the middle of the
+ * front; what does not halve on the ruler is beside the spine.
  *
  * Pulled by one step, the tab draws a band up over the bar and down behind it. The panel on it turns over upwards and
  * follows down between the ends of the bar, and the next panel hangs where it has hung. Panel n hangs there after n - 1
@@ -31,6 +32,7 @@ const numbers = (n: number): number[] => Array.from({ length: n }, (_, i) => i +
 export const waterfall: FoldStyle<WaterfallKey, 'panels'> = {
   name: 'waterfall',
   summary: 'Panels on the front that turn over one after the other when a tab is pulled, by one step each.',
+  remainder: 'the side of the spine, beside the panels',
   parameters: {
     panel: { help: 'side of the square panels', usual: 'closed.height / 2 - 3/4 in', round: 'down' },
     step: { help: 'how far each panel shows below the one above it', usual: '3/4 in', round: 'nearest' },

@@ -15,7 +15,7 @@ import {
 } from './stairs.ts'
 
 /** What tells one card with a band of stairs from another. */
-export interface StairCard extends Pick<FoldStyle, 'name' | 'summary' | 'starter'> {
+export interface StairCard extends Pick<FoldStyle, 'name' | 'summary' | 'remainder' | 'starter'> {
   /** How many plain bands there are beside the one that steps. */
   readonly plain: 1 | 2
   /** Where the band that steps begins, when the plain ones together have this width. */
@@ -26,10 +26,11 @@ type Style = FoldStyle<StairLength | 'band', 'steps', 'spine'>
 
 /** A card with a front, a back and one band that goes down from one to the other in steps. */
 export function stairStyle(card: StairCard): FoldStyle {
-  const { name, summary, starter } = card
+  const { name, summary, remainder, starter } = card
   const styleOf = (steps: number, spine: 'left' | 'top'): Style => ({
     name,
     summary,
+    ...(remainder !== undefined && { remainder }),
     starter,
     parameters: {
       ...stairParameters(steps, spine),
