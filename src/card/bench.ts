@@ -2,7 +2,8 @@ import { type Aperture, apertureCell } from './apertures.ts'
 import { layerCell } from './layers.ts'
 import { letteringCell } from './lettering.ts'
 import { looseCell } from './loose.ts'
-import { defineLettering, definePiece, defineScores, defineSize } from './measures.ts'
+import { defineAlias, defineLettering, definePiece, defineScores, defineSize } from './measures.ts'
+import { turningNames } from './panel-names.ts'
 import type { LetteringCell, PartCell, Workbench } from './parts.ts'
 import { fieldsOf, type Reading, report, say } from './reading.ts'
 import type { Cell } from './scope.ts'
@@ -10,7 +11,7 @@ import { hingesOf } from './scores.ts'
 import type { InCrease } from './setbacks/between.ts'
 import { spanCell } from './spans.ts'
 import type { Stock } from './structure.ts'
-import type { Built, FoldStyle } from './style.ts'
+import type { Built, Chosen, FoldStyle } from './style.ts'
 import { type Target, targetOf } from './targets.ts'
 import type { Field, Fields } from './yaml.ts'
 
@@ -28,6 +29,7 @@ export function layBench(
   reading: Reading,
   fields: Fields,
   style: FoldStyle,
+  { choices }: Chosen,
   built: Cell<Built>,
   stockOf: (fields: Fields, usual: string) => Stock,
   bareCreases: () => InCrease | undefined,
@@ -37,22 +39,37 @@ export function layBench(
   const pieces = style.pieces ?? []
   // The lengths of a part that a fold lists go by its name: `tower.height`.
   const listed = Object.keys(style.parameters).flatMap((key) => key.match(/^(.+)\./)?.[1] ?? [])
+  const aliases = turningNames(style, style.panels)
+  const nameOf = (name: string): string => aliases.get(name) ?? name
   const taken = new Set([
     ...['closed', 'card', 'base', 'envelope'],
     ...panels.map(([name]) => name),
     ...pieces,
     ...listed,
+    ...aliases.keys(),
   ])
-  const find = (name: string): readonly Target[] | undefined => {
+  const find = (wanted: string): readonly Target[] | undefined => {
+    const name = nameOf(wanted)
     const side = style.panels[name]
     const plate = side && built().plates.find((p) => p.name === name)
     if (side && plate) return [targetOf(plate, side)]
     const part = stuckOn.get(name)
     return part?.().plates.map((p) => targetOf(p, 'face'))
   }
-  const known = () => [...panels.map(([name]) => name), ...stuckOn.keys()]
+  const known = () => [...panels.map(([name]) => name), ...aliases.keys(), ...stuckOn.keys()]
   const sideOf = (name: string) => style.panels[name] ?? 'face'
-  const bench: Workbench = { ...reading, built, stockOf, find, known, sheets: new Map(), sideOf, bareCreases }
+  const bench: Workbench = {
+    ...reading,
+    built,
+    stockOf,
+    find,
+    known,
+    nameOf,
+    sheets: new Map(),
+    sideOf,
+    bareCreases,
+    ...('spine' in choices && { spine: choices.spine === 'top' ? 'top' : 'left' }),
+  }
 
   const readGroup = <T>(key: string, read: (field: Field) => Cell<T>): Map<string, Cell<T>> => {
     const group = fieldsOf(
@@ -85,6 +102,7 @@ export function layBench(
       return cell
     })
 
+  for (const [alias, name] of aliases) defineAlias(reading.scope, alias, name)
   for (const name of ['base', ...pieces]) {
     const piece = () => first(built().pieces, name)
     definePiece(reading.scope, name, piece)

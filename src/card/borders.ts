@@ -6,15 +6,23 @@ import type { Cell } from './scope.ts'
 import type { Entry } from './yaml.ts'
 
 const edges = ['left', 'right', 'top', 'bottom'] as const
+/** What an edge is towards the spine or away from it. */
+const spineEdges = {
+  left: { left: 'spine', right: 'opening' },
+  top: { top: 'spine', bottom: 'opening' },
+} as const
 /** Which key of a border may stand in for an edge. */
 const group = { left: 'sides', right: 'sides', top: 'ends', bottom: 'ends' } as const
 
 /**
  * Reads a border: one length for all edges, a list `[left, right, top, bottom]`, or a group of `left`, `right`,
- * `top`, `bottom`, or `sides` and `ends`. What is not said is flush. A border never shrinks on the ruler grid. Each may
+ * `top`, `bottom`, or `sides` and `ends`; on a card with a spine also of `spine` and `opening`, the edges towards it and
+ * away from it, wherever it is. The closer word counts: an edge by its own name, then by the spine, then the group. What
+ * is not said is flush. A border never shrinks on the ruler grid. Each may
  * be `auto`.
  *
  * @param auto the border of an edge where the lesson says so, before it goes on the ruler.
+ * @param spine where it is, on a card that can have it there or there.
  * @returns one computation for each edge; the names are `NAME.border.left` and so on.
  */
 export function borderCells(
@@ -22,6 +30,7 @@ export function borderCells(
   name: string,
   entry: Entry | undefined,
   auto: (edge: keyof Border) => Length,
+  spine?: 'left' | 'top',
 ): Record<keyof Border, Cell<Length>> {
   if (entry?.kind === 'list' && entry.items.length !== edges.length)
     report(
@@ -31,12 +40,15 @@ export function borderCells(
       `A border has four edges, but ${entry.items.length} are listed`,
       'List left, right, top and bottom',
     )
-  if (entry?.kind === 'map') checkKeys(reading, entry.fields, [...edges, 'sides', 'ends'], 'a border')
+  const bySpine: Partial<Record<keyof Border, string>> = spine ? spineEdges[spine] : {}
+  const keys = [...edges, 'sides', 'ends', ...Object.values(bySpine)]
+  if (entry?.kind === 'map') checkKeys(reading, entry.fields, keys, 'a border')
   const written = (edge: keyof Border, i: number): Entry | undefined => {
     if (entry?.kind === 'text') return entry
     if (entry?.kind === 'list') return entry.items[i]
-    if (entry?.kind === 'map') return (entry.fields.get(edge) ?? entry.fields.get(group[edge]))?.value
-    return undefined
+    if (entry?.kind !== 'map') return undefined
+    const field = [edge, bySpine[edge] ?? '', group[edge]].flatMap((key) => entry.fields.get(key) ?? [])[0]
+    return field?.value
   }
   const cells = edges.map((edge, i) => {
     const own = written(edge, i)

@@ -18,6 +18,7 @@ import { checkKeys, isTooLong, type Reading, report, say, unlessBroken } from '.
 import { makeScope } from './scope.ts'
 import type { InCrease } from './setbacks/between.ts'
 import { checkSetbacks } from './setbacks/check.ts'
+import { type Shape, shapeIn } from './shape.ts'
 import { sideOnGrid, sizeCell } from './sizes.ts'
 import { stockReader } from './stock.ts'
 import type { Structure } from './structure.ts'
@@ -36,6 +37,8 @@ export interface CardWishes {
   readonly inCreases?: (structure: Structure) => InCrease | undefined
   /** Lengths that are given, whatever the block says of them. */
   readonly held?: Held
+  /** Which way the card counts as standing, where its size shall not decide. */
+  readonly shape?: Shape
 }
 
 const blockKeys = [
@@ -59,6 +62,7 @@ export function checkCard(block: YamlBlock, wishes: CardWishes): { card?: Card; 
   const { top, findings } = readYaml(block)
   const fields = top.value.fields
   const origins = new Map<string, Origin>()
+  const shape = wishes.shape ?? shapeIn(fields, wishes.grid, wishes.closed)
   const reading: Reading = {
     scope: makeScope(),
     findings,
@@ -67,6 +71,7 @@ export function checkCard(block: YamlBlock, wishes: CardWishes): { card?: Card; 
     places: new Map(),
     origins,
     ...(wishes.held && { held: wishes.held }),
+    ...(shape && { shape }),
   }
   for (const { key, keyPlace } of fields.values()) reading.places.set(key, keyPlace)
   const stockOf = stockReader(reading, fields)
@@ -81,7 +86,7 @@ export function checkCard(block: YamlBlock, wishes: CardWishes): { card?: Card; 
   const closed = closedCell(reading, fields, block, wishes.closed)
   const built = mechanismCell(reading, fields, fold, chosen, closed, stockOf)
   const bareCreases = keep(() => wishes.inCreases?.(built()))
-  const bench = layBench(reading, fields, fold.style, built, stockOf, bareCreases)
+  const bench = layBench(reading, fields, fold.style, chosen, built, stockOf, bareCreases)
   const structure = reading.scope.cell('card', () => assemble(built(), bench))
   const thickness = reading.scope.cell('card.thickness', () => wishes.thickness?.(structure()) ?? zero)
   reading.scope.define('card.thickness', () => ({

@@ -1,5 +1,6 @@
+import { listOf } from '../length/finding.ts'
 import { type Reading, report, wordOf } from './reading.ts'
-import type { Chosen, FoldStyle, ReadFold } from './style.ts'
+import { type Choice, type Chosen, type FoldStyle, type ReadFold, wordsOf } from './style.ts'
 import type { Entry, Fields } from './yaml.ts'
 
 /** The keys of a card block that a fold style asks for. Lengths of the parts that it lists, such as `tower.height`, have none of their own. */
@@ -41,9 +42,32 @@ export function chosenIn(reading: Reading, fields: Fields, { counts = {}, choice
       }),
     ),
     choices: Object.fromEntries(
-      Object.entries(choices).map(([key, { words }]) => [key, wordOf(reading, entry(key), words)]),
+      Object.entries(choices).map(([key, choice]) => [
+        key,
+        settled(reading, wordOf(reading, entry(key), wordsOf(choice)), choice, entry(key)),
+      ]),
     ),
   }
+}
+
+/** One of the words of a choice: a word that stands for another goes by which way the shut card stands. */
+function settled(
+  { findings, shape }: Reading,
+  word: string,
+  { words, byShape = {} }: Choice,
+  entry: Entry | undefined,
+): string {
+  const stands = byShape[word]
+  if (!stands) return word
+  if (shape) return stands[shape]
+  report(
+    { findings },
+    'value',
+    entry?.place ?? { line: 1, column: 1 },
+    `\`${word}\` cannot be told before \`closed\` is known, and that is not written out`,
+    `Write width and height, such as \`closed: 5 x 7 in\`, or choose ${listOf(words, 'or')}`,
+  )
+  return words[0]
 }
 
 /** A style with the panels that these counts and words give it. */

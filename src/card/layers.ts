@@ -33,9 +33,8 @@ export function layerCell(bench: Workbench, { key: name, keyPlace, value }: Fiel
       `The layer \`${name}\` does not say what it is on`,
       'Add `on:` with the name of a panel',
     )
-  const borders = borderCells(bench, name, fields.get('border')?.value, (edge) =>
-    autoBorder(bench, name, edge),
-  )
+  const auto = (edge: keyof Border): Length => autoBorder(bench, name, edge)
+  const borders = borderCells(bench, name, fields.get('border')?.value, auto, bench.spine)
   const raise = raiseCell(bench, name, fields.get('raise')?.value)
   const stock = bench.stockOf(fields, 'paper')
   const on = fields.get('on')?.value
@@ -44,7 +43,7 @@ export function layerCell(bench: Workbench, { key: name, keyPlace, value }: Fiel
     : undefined
   const side = sideWord && (sideWord === 'inside' ? 'face' : 'back')
   bench.sheets.set(name, {
-    on: () => namesIn(on).map(({ text }) => text.trim()),
+    on: () => namesIn(on).map(({ text }) => bench.nameOf(text.trim())),
     ...(side && { side }),
     height: () => plus(stock.caliper, raise()),
     border: borders,

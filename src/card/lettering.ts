@@ -37,7 +37,7 @@ export function letteringCell(
   const raise = raiseCell(bench, name, get('raise'))
   const height = () => plus(stock.caliper, raise())
   const on = get('on')
-  const target = on?.kind === 'text' ? on.text.trim() : ''
+  const target = on?.kind === 'text' ? bench.nameOf(on.text.trim()) : ''
   bench.sheets.set(name, { on: () => [target], height })
 
   return bench.scope.cell(name, (): Lettering | undefined => {

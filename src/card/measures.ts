@@ -21,6 +21,13 @@ export function defineSize(scope: Scope, owner: string, cell: Cell<Size>): void 
   scope.define(`${owner}.size`, () => size(cell()))
 }
 
+/** Defines for a panel by a further name what can be asked of it, and `name`, the word to print for it. */
+export function defineAlias(scope: Scope, alias: string, name: string): void {
+  for (const part of ['width', 'height', 'size'])
+    scope.define(`${alias}.${part}`, () => scope.lookup([name, part], { start: 0, end: 0 }))
+  scope.define(`${alias}.name`, () => text(name))
+}
+
 /** Defines what can be asked of a piece. */
 export function definePiece(scope: Scope, name: string, piece: Cell<Piece>): void {
   defineSize(scope, name, () => piece().size)
@@ -31,8 +38,8 @@ export function definePiece(scope: Scope, name: string, piece: Cell<Piece>): voi
 
 /**
  * Defines `scores`, those of one fold only: `valleys`, `mountains`, and those of one way only: `uprights`, from the left
- * edge, and `levels`, from the lower edge. Several lines at one mark are one score. And `slants`, a text that says where slanting
- * score lines run.
+ * edge, and `levels`, from the lower edge. Several lines at one mark are one score. And `edge`, a text that says which
+ * edge the scores are measured from, and `slants`, one that says where slanting score lines run.
  *
  * @param say a length as text in the unit of this print.
  */
@@ -57,6 +64,11 @@ export function defineScores(
   define('mountains', ({ fold }) => fold === 'mountain')
   define('uprights', ({ along }) => along === 'width')
   define('levels', ({ along }) => along === 'height')
+  scope.define(`${name}.edge`, () => {
+    const ways = new Set(all().map(({ along }) => along))
+    if (ways.size > 1) return text('left and lower edges')
+    return text(ways.has('height') ? 'lower edge' : 'left edge')
+  })
   scope.define(`${name}.slants`, () => {
     const slants = slantsOf(hinges()).map((slant) => slantText(slant, piece().size, say))
     return text(slants.length > 0 ? listOf(slants) : 'none')

@@ -26,6 +26,10 @@ export interface Workbench extends Reading {
   readonly built: Cell<Built>
   readonly stockOf: (fields: Fields, usual: string) => Stock
   readonly find: FindTargets
+  /** What a panel is called in the structure: a name that turns with the card stands for one of them. */
+  readonly nameOf: (name: string) => string
+  /** Where the spine of the shut card is, for a fold that can have it there or there. */
+  readonly spine?: 'left' | 'top'
   /** Everything that is stuck on, by its name. */
   readonly sheets: Map<string, Sheet>
   /** Which side of a panel shows; the face of anything stuck on. */

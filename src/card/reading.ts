@@ -8,6 +8,7 @@ import { parseMeasure } from '../length/parse.ts'
 import { findingAt } from './at.ts'
 import type { Held, Origin } from './origins.ts'
 import { BrokenName, type Cell, type Scope } from './scope.ts'
+import type { Shape } from './shape.ts'
 import type { Entry, Fields } from './yaml.ts'
 
 /** What all readers of a card block share: its names, where findings go, and the unit and ruler of this print. */
@@ -20,6 +21,8 @@ export interface Reading {
   /** Where each named length comes from, filled as they are worked out. */
   readonly origins?: Map<string, Origin>
   readonly held?: Held
+  /** Which way the shut card stands; missing when that is not said plainly. */
+  readonly shape?: Shape
 }
 
 type Text = Entry & { kind: 'text' }

@@ -37,7 +37,7 @@ export function spanCell(bench: Workbench, { key: name, keyPlace, value }: Field
   const at = heightAt(bench, name, get('at'))
   const endOf = (key: 'from' | 'to'): string | undefined => {
     const entry = get(key)
-    return entry?.kind === 'text' ? entry.text : bench.built().span?.[key]
+    return entry?.kind === 'text' ? bench.nameOf(entry.text.trim()) : bench.built().span?.[key]
   }
   bench.sheets.set(name, {
     on: () => [endOf('from') ?? '', endOf('to') ?? ''],

@@ -17,7 +17,7 @@ export const flags = {
   closed: {
     value: 'SIZE',
     read: readSizeWish,
-    help: 'another size of the shut card, such as `A6 landscape`',
+    help: 'another size of the shut card, such as `A6 landscape`; or `portrait` or `landscape`, its own turned',
   },
   units: { value: 'in|mm', read: readChoice(['in', 'mm']), help: 'inches or millimetres' },
   grid: { value: 'LENGTH', read: readGrid, help: 'the finest mark of your ruler, such as `1/16 in`' },

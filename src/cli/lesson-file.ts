@@ -9,7 +9,8 @@ import { readText } from './read-text.ts'
 
 /** What the options wish of a lesson. */
 export const wishesOf = ({ closed, units, grid }: Options): Wishes => ({
-  ...(closed && { closed: closed.size }),
+  ...(closed?.size && { closed: closed.size }),
+  ...(closed?.turned && { turned: closed.turned }),
   ...(units && { units }),
   ...(grid && { grid }),
 })

@@ -4,10 +4,11 @@ import { type Length, type Size, shorter, zero } from '../length/length.ts'
 import { readLength, readSize } from '../length/text.ts'
 import { UsageError } from './problems.ts'
 
-/** A wished size: as written, for file names, and as read. */
+/** A wished size: as written, for file names, and as read; or only which way the lesson's own size is to be turned. */
 export interface SizeWish {
   readonly text: string
-  readonly size: Size
+  readonly size?: Size
+  readonly turned?: 'portrait' | 'landscape'
 }
 
 /** Reads a value that is one of a few words. */
@@ -32,8 +33,10 @@ export const readCount =
     )
   }
 
-/** Reads the size of a shut card, such as `7 x 5 in` or `A6 landscape`. */
+/** Reads the size of a shut card, such as `7 x 5 in` or `A6 landscape`, or which way it is to be turned: `portrait`, `landscape`. */
 export const readSizeWish = (text: string): SizeWish => {
+  const word = text.trim().toLowerCase()
+  if (word === 'portrait' || word === 'landscape') return { text: word, turned: word }
   const size = reading(text, readSize)
   for (const side of [size.width, size.height])
     if (!shorter(zero, side))

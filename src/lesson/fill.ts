@@ -2,6 +2,7 @@ import { proveCard } from '../fold/prove-card.ts'
 import type { Finding } from '../length/finding.ts'
 import { usualGrid } from '../length/grid.ts'
 import type { Length, Unit } from '../length/length.ts'
+import { wishedSize } from './closed-wish.ts'
 import { mainCard } from './figure-target.ts'
 import { inFileOrder } from './file-order.ts'
 import { fillTree } from './fill-tree.ts'
@@ -18,7 +19,7 @@ import { readSupplies } from './supplies.ts'
 /**
  * Builds and proves the cards of a lesson, and fills its measures and supplies in.
  *
- * @param wishes another closed size (of the main card), unit or ruler grid than the lesson's own.
+ * @param wishes another closed size (of the main card, or its own turned), unit or ruler grid than the lesson's own.
  * @returns everything that could be worked out, and all findings: of the reading, the cards, the folding, the measures
  * and the lesson as a whole. The lesson that was given is not changed.
  */
@@ -75,9 +76,10 @@ function proveCards(
   wishes: Wishes,
 ): { cards: ProvenCard[]; complete: boolean; findings: Finding[] } {
   const main = mainCard(lesson.cards)
-  const findings: Finding[] = []
+  const wished = wishedSize(lesson.cards, wishes)
+  const findings = [...wished.findings]
   const cards = lesson.cards.flatMap((block) => {
-    const closed = block === main ? wishes.closed : undefined
+    const closed = block === main ? wished.closed : undefined
     const proven = proveCard(block, { unit, grid, ...(closed && { closed }) })
     findings.push(...proven.findings)
     return proven.card && proven.proof ? [{ card: proven.card, proof: proven.proof }] : []

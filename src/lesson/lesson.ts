@@ -105,6 +105,8 @@ export interface ProvenCard {
 /** What a lesson is evaluated with, besides what it says itself. */
 export interface Wishes {
   readonly closed?: Size
+  /** The lesson's own closed size standing or lying, where no other one is wished. */
+  readonly turned?: 'portrait' | 'landscape'
   readonly units?: Unit
   readonly grid?: Length
 }

@@ -1,9 +1,8 @@
-import { type Entry, readYaml, type YamlBlock } from '../card/yaml.ts'
-import { ExpressionError } from '../length/expression.ts'
+import type { Entry, YamlBlock } from '../card/yaml.ts'
 import type { Finding } from '../length/finding.ts'
 import { formatGrid } from '../length/format.ts'
 import { type Size, same } from '../length/length.ts'
-import { readSize } from '../length/text.ts'
+import { wishedSize, writtenClosed } from './closed-wish.ts'
 import { applyEdits, type Edit } from './edits.ts'
 import { mainCard } from './figure-target.ts'
 import { inFileOrder } from './file-order.ts'
@@ -25,7 +24,8 @@ export function resizeLesson(text: string, wishes: Wishes): { text: string; find
   const lesson = readLesson(text)
   const { frontMatter } = lesson
   const edits: Edit[] = []
-  if (wishes.closed) edits.push(...closedEdits(text, lesson, wishes.closed, wishes))
+  const { closed, findings } = wishedSize(lesson.cards, wishes)
+  if (closed) edits.push(...closedEdits(text, lesson, closed, wishes))
   if (wishes.units && wishes.units !== frontMatter.units)
     edits.push(frontMatterEdit(text, lesson, 'units', wishes.units))
   if (wishes.grid && !(frontMatter.grid && same(frontMatter.grid, wishes.grid)))
@@ -34,7 +34,7 @@ export function resizeLesson(text: string, wishes: Wishes): { text: string; find
   const after = readLesson(resized)
   return {
     text: resized,
-    findings: inFileOrder([...fillLesson(after).findings, ...aboutResizing(after, wishes)]),
+    findings: inFileOrder([...fillLesson(after).findings, ...findings, ...aboutResizing(after, closed)]),
   }
 }
 
@@ -42,14 +42,7 @@ export function resizeLesson(text: string, wishes: Wishes): { text: string; find
 function closedOf(lesson: Lesson): { block?: YamlBlock; entry?: Entry; size?: Size } {
   const block = mainCard(lesson.cards)
   if (!block) return {}
-  const entry = readYaml(block).top.value.fields.get('closed')?.value
-  if (entry?.kind !== 'text') return { block, ...(entry && { entry }) }
-  try {
-    return { block, entry, size: readSize(entry.text) }
-  } catch (error) {
-    if (!(error instanceof ExpressionError)) throw error
-    return { block, entry }
-  }
+  return { block, ...writtenClosed(block) }
 }
 
 const sameSize = (a: Size, b: Size): boolean => same(a.width, b.width) && same(a.height, b.height)
@@ -61,7 +54,7 @@ function closedEdits(text: string, lesson: Lesson, closed: Size, { units }: Wish
 }
 
 /** What could not be changed, and what was left as it was. */
-function aboutResizing(lesson: Lesson, { closed }: Wishes): Finding[] {
+function aboutResizing(lesson: Lesson, closed: Size | undefined): Finding[] {
   if (!closed) return []
   const { block, entry, size } = closedOf(lesson)
   if (!block)

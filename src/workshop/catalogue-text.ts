@@ -1,3 +1,4 @@
+import { wordsOf } from '../card/style.ts'
 import { sketchLegend, sketchPieces } from '../draw/sketch.ts'
 import { listOf } from '../length/finding.ts'
 import { type CatalogueFold, groupsOf } from './catalogue.ts'
@@ -45,7 +46,7 @@ function takes({ parameters, counts = {}, choices = {}, parts }: CatalogueFold):
   return [
     ...(lengths.length > 0 ? [`lengths: ${lengths.join(', ')}`] : []),
     ...Object.entries(counts).map(([name, { least, most }]) => `${name}: ${least} to ${most}`),
-    ...Object.entries(choices).map(([name, { words }]) => `${name}: ${listOf(words, 'or')}`),
+    ...Object.entries(choices).map(([name, choice]) => `${name}: ${listOf(wordsOf(choice), 'or')}`),
     ...(Object.keys(parts).length > 0 ? [`lists: ${Object.keys(parts).join(', ')}`] : []),
   ]
 }

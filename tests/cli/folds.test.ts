@@ -33,7 +33,7 @@ test('one fold tells its lengths, what they usually are, its panels, and what it
 test('counts with their range, words to choose from, and what a card of one’s own lists', async () => {
   const { out: accordion } = await foldlore(['folds', 'accordion'])
   expect(accordion).toMatch(/\n {2}panels +4 {2}2 to 12 +number of panels\n/)
-  expect(accordion).toMatch(/\n {2}spine +left or top +where the fold is/)
+  expect(accordion).toMatch(/\n {2}spine +left, top, long side or short side +where the fold is/)
   const { out: free } = await foldlore(['folds', 'free'])
   expect(free).toMatch(/\n {2}strips +several strips of one sheet/)
 })
@@ -75,7 +75,9 @@ test('--json gives the same to programs', async () => {
   expect(accordion?.counts).toEqual([
     { name: 'panels', usual: 4, least: 2, most: 12, help: 'number of panels' },
   ])
-  expect(accordion?.choices).toMatchObject([{ name: 'spine', words: ['left', 'top'] }])
+  expect(accordion?.choices).toMatchObject([
+    { name: 'spine', words: ['left', 'top', 'long side', 'short side'] },
+  ])
 })
 
 test('--json of all of them', async () => {

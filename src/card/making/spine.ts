@@ -3,10 +3,17 @@ import type { Reading } from '../reading.ts'
 import type { Choice, Chosen, FoldStyle } from '../style.ts'
 import type { Fields } from '../yaml.ts'
 
-/** The choice of a card that opens like a book or like a tent. */
+/**
+ * The choice of a card that opens like a book or like a tent. A spine on the long or the short side turns with the shut
+ * card: turned from portrait to landscape, it is the same sheet turned.
+ */
 export const spineChoice: Choice = {
   help: 'where the fold is: the card opens like a book, or stands like a stage',
   words: ['left', 'top'],
+  byShape: {
+    'long side': { portrait: 'left', landscape: 'top', square: 'left' },
+    'short side': { portrait: 'top', landscape: 'left', square: 'left' },
+  },
 }
 
 export const spineOf = ({ choices }: Pick<Chosen, 'choices'>): 'left' | 'top' =>
