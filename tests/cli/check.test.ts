@@ -94,3 +94,17 @@ test('a finding cannot steer the terminal', async () => {
   expect(out).toContain('a.md:29:')
   expect(out).not.toContain('\u001b')
 })
+
+test('a lesson is checked in each size that it is offered in, unless one size or unit is asked for', async () => {
+  const offered = { 'h.md': harbour.replace(/^sizes:.*$/m, 'sizes: [4 x 4 in]') }
+  const { code, out } = await foldlore(['check', 'h.md'], offered)
+  expect(code).toBe(1)
+  expect(out).toMatch(
+    /^h\.md:6:9 error At 4 × 4 in: 7 letters take .* \(letters-too-wide\)\n {2}.*`widths: 7\/16 in`/,
+  )
+  for (const option of [
+    ['--closed', '7 x 5 in'],
+    ['--units', 'in'],
+  ])
+    expect((await foldlore(['check', 'h.md', ...option], offered)).code).toBe(0)
+})

@@ -1,5 +1,9 @@
 import { dirname } from 'node:path'
 import { type Finding, hasErrors, listOf } from '../../length/finding.ts'
+import { inFileOrder } from '../../lesson/file-order.ts'
+import { fillLesson } from '../../lesson/fill.ts'
+import { readLesson } from '../../lesson/read.ts'
+import { sizeFindings } from '../../lesson/sizes/findings.ts'
 import { figuresOf } from '../../publish/handout.ts'
 import { readPictures } from '../../publish/pictures.ts'
 import { OutsideError } from '../../publish/problems.ts'
@@ -9,9 +13,10 @@ import { asJson } from '../answer.ts'
 import type { Action } from '../commands.ts'
 import { findingsText } from '../findings.ts'
 import type { Options } from '../flags.ts'
-import { lessonFrom } from '../lesson-file.ts'
+import { wishesOf } from '../lesson-file.ts'
 import type { Outside } from '../outside.ts'
 import { exitCodes } from '../problems.ts'
+import { readText } from '../read-text.ts'
 
 /** `check LESSON…`. A lesson that cannot be read does not keep the others from being checked. */
 export const check: Action = async (paths, options, outside) => {
@@ -37,13 +42,16 @@ export const check: Action = async (paths, options, outside) => {
   return checked.some(({ findings }) => hasErrors(findings)) ? exitCodes.lessonErrors : exitCodes.done
 }
 
-/** Those of the lesson, and, when its cards can be relied on, those of drawing its figures and reading its pictures. */
+/** Those of the lesson in each size that it is offered in, and, when its cards can be relied on, those of drawing its figures and reading its pictures. */
 async function allFindings(file: string, options: Options, outside: Outside): Promise<readonly Finding[]> {
-  const lesson = await lessonFrom(file, options, outside)
-  if (hasErrors(lesson.findings)) return lesson.findings
+  const read = readLesson(await readText(file, outside))
+  const lesson = fillLesson(read, wishesOf(options))
+  // Whoever names a size or a unit wants to know of that one alone.
+  const ofSizes = options.closed || options.units ? [] : sizeFindings(read, lesson)
+  if (hasErrors(lesson.findings)) return inFileOrder([...lesson.findings, ...ofSizes])
   const { pictures, findings } = await readPictures(lesson.tree, dirname(file), outside)
   const { findings: ofFigures } = handoutView(lesson, figuresOf(lesson), pictures)
-  return [...lesson.findings, ...findings, ...ofFigures]
+  return [...inFileOrder([...lesson.findings, ...ofSizes]), ...findings, ...ofFigures]
 }
 
 function summary(checked: readonly { findings: readonly Finding[] }[]): string {
