@@ -13,6 +13,8 @@ import type { FigureNode } from './nodes.ts'
 import { withoutAllowed } from './rules/allowed.ts'
 import { proseOf } from './rules/prose.ts'
 import { ruleDocs, rules } from './rules/rules.ts'
+import { cautionsOf } from './safety/cautions.ts'
+import { dangersOf } from './safety/dangers-of.ts'
 import { withStages } from './stages.ts'
 import { readSupplies } from './supplies.ts'
 
@@ -51,8 +53,11 @@ export function fillLesson(lesson: Lesson, wishes: Wishes = {}): FilledLesson {
     },
   })
   const { supplies, findings: ofSupplies } = readSupplies(lesson.supplies, filling)
-  const filled = { frontMatter, unit, grid, tree, cards, supplies, steps: withStages(lesson.steps, tree) }
-  const input = { lesson, filled, figures, needsNames, complete, prose: proseOf({ lesson, filled }) }
+  const built = { frontMatter, unit, grid, tree, cards, supplies, steps: withStages(lesson.steps, tree) }
+  const prose = proseOf({ lesson, filled: built })
+  const dangers = dangersOf({ lesson, filled: built, sentences: prose.sentences(), mentions: prose.mentions })
+  const filled = { ...built, cautions: cautionsOf(dangers, tree, frontMatter) }
+  const input = { lesson, filled, figures, needsNames, complete, prose }
   const ofRules = rules.flatMap((rule) => rule.find(input))
   const known = ruleDocs.map(({ name }) => name)
   return {

@@ -4,6 +4,7 @@ import type { YamlBlock } from '../card/yaml.ts'
 import type { Proof } from '../fold/pose.ts'
 import type { Finding, Place } from '../length/finding.ts'
 import type { Length, Size, Unit } from '../length/length.ts'
+import type { Caution } from './safety/cautions.ts'
 import type { Source } from './source.ts'
 
 /** The front matter of a lesson, checked. */
@@ -122,6 +123,11 @@ export interface FilledLesson {
   readonly cards: readonly ProvenCard[]
   readonly supplies: Supplies
   readonly steps: readonly Step[]
+  /**
+   * What its tools and supplies call for and it does not say itself: to be printed before the first step, with
+   * `closingAdvice` below.
+   */
+  readonly cautions: readonly Caution[]
   /** All of them: of the reading, the cards, the folding and the measures, in the order of the file. */
   readonly findings: readonly Finding[]
 }

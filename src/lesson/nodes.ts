@@ -30,6 +30,8 @@ export type CalloutKind = 'tip' | 'caution' | 'ahead' | 'variation'
 export interface CalloutNode extends Parent {
   type: 'callout'
   kind: CalloutKind
+  /** Names of the hazards that a caution says it is about: `:::caution{about=blades}`. */
+  about?: readonly string[]
   children: BlockContent[]
 }
 
@@ -74,6 +76,10 @@ declare module 'mdast' {
     minutes: MinutesNode
     callout: CalloutNode
     figure: FigureNode
+  }
+  interface TextData {
+    /** Whether it stands in `:meant[…]`. */
+    meant?: boolean
   }
   interface ListItemData {
     /** Its number through the whole lesson, if it is a step. */

@@ -14,6 +14,7 @@ import { measureText } from './measure.ts'
 import { measureHtml } from './measure-html.ts'
 import { type NeedGroup, needsView } from './needs.ts'
 import type { Pictures } from './pictures.ts'
+import { type SafetyView, safetyView } from './safety.ts'
 
 /**
  * Everything a template gets: text, which it escapes, and `Html`, which is ours. What a lesson does not have is null or
@@ -36,6 +37,8 @@ export interface HandoutView {
   readonly cards: readonly CardView[]
   readonly several: boolean
   readonly intro: Html | null
+  /** What is to be minded before the first step, if the lesson does not say it all itself. */
+  readonly safety: SafetyView | null
   readonly before: readonly BlockView[]
   readonly stages: readonly StageView[]
   /** A figure of the envelope, if there is one that the lesson does not speak of itself. */
@@ -80,6 +83,7 @@ export function handoutView(
     cards: lesson.cards.map((card) => cardView(card, unit, grid)),
     several: cards.length > 1,
     intro: body.intro,
+    safety: safetyView(lesson),
     before: body.before,
     stages: body.stages,
     envelope: main?.envelope && !speaksOfEnvelope(tree) ? { figure: envelopeFigure(draw) } : null,

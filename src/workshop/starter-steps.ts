@@ -2,7 +2,8 @@ import type { Card } from '../card/card.ts'
 import { hingesOf } from '../card/scores.ts'
 import type { Piece, Structure } from '../card/structure.ts'
 import { listOf } from '../length/finding.ts'
-import { hazards } from '../lesson/rules/hazards.ts'
+import { dangersIn } from '../lesson/safety/danger.ts'
+import { closingAdvice, hazards } from '../lesson/safety/hazards.ts'
 import { isBox, isShownShut, mechanismOf } from './mechanism.ts'
 import { bendsOf, scoreWays } from './starter-creases.ts'
 import { joinedTo, ownGlue, theName } from './starter-glue.ts'
@@ -24,7 +25,7 @@ export function stepsOf(card: Card): StarterStep[] {
   const steps = structure.pieces.flatMap((piece, i) =>
     piece.kind === 'base' ? mechanismSteps(card, piece, i === 0 && isOnePiece) : [layerStep(card, piece)],
   )
-  return withCaution([...steps, lastStep(structure, isOnePiece)])
+  return withCautions([...steps, lastStep(structure, isOnePiece)])
 }
 
 function lastStep(structure: Structure, wasShut: boolean): StarterStep {
@@ -85,11 +86,15 @@ function bendsSquare({ shut: bends = [], ...structure }: Structure, { name }: Pi
   return bends.some(({ hinge, degrees }) => degrees % 180 !== 0 && own.includes(hinge.toSorted().join('\n')))
 }
 
-/** A word of warning before the first step with a knife. */
-function withCaution(steps: readonly StarterStep[]): StarterStep[] {
-  const knife = hazards.find(({ tool }) => tool.test('craft knife'))
-  const first = steps.findIndex(({ text }) => knife?.tool.test(text))
-  const caution = knife?.caution ?? ''
-  const callout = `:::caution\n${caution[0]?.toUpperCase()}${caution.slice(1)}.\n:::`
-  return steps.map((step, i) => (i === first ? { ...step, below: [callout, ...step.below] } : step))
+/** A caution at the first step with each tool that can hurt. */
+function withCautions(steps: readonly StarterStep[]): StarterStep[] {
+  const found = steps.map(({ text }) => dangersIn(text, { as: 'step', children: false }))
+  return steps.map((step, i) => {
+    const before = new Set(found.slice(0, i).flatMap((dangers) => dangers.map(({ hazard }) => hazard)))
+    const here = new Set(found[i]?.map(({ hazard }) => hazard))
+    const callouts = hazards
+      .filter((hazard) => here.has(hazard) && !before.has(hazard))
+      .map(({ name, caution }) => `:::caution{about=${name}}\n${caution} ${closingAdvice}\n:::`)
+    return { ...step, below: [...callouts, ...step.below] }
+  })
 }

@@ -50,6 +50,7 @@ export function lessonWith(
     cards,
     supplies: { each: [], shared: [], tutor: [], ...supplies },
     steps: [],
+    cautions: [],
     findings: [],
   }
 }

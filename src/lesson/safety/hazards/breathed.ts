@@ -1,0 +1,78 @@
+import type { Hazard } from '../hazard.ts'
+
+/** Common practice, no source. */
+export const powders: Hazard = {
+  name: 'powders',
+  title: 'Powders and glitter',
+  words: [
+    'embossing powder',
+    'mica powder',
+    'pigment powder',
+    'pearl powder',
+    'metallic powder',
+    'bronze powder',
+    'talcum powder',
+    'chalk powder',
+    'glitter',
+    'loose glitter',
+    'fine glitter',
+    'flock',
+    'diamond dust',
+  ],
+  not: [
+    'glitter glue',
+    'glitter card',
+    'glitter paper',
+    'glitter pen',
+    'glitter tape',
+    'glitter gel',
+    'glitter foam',
+    'glitter sticker',
+    'glitter spray',
+  ],
+  also: ['powder', 'dust'],
+  caution:
+    'Fine powder and glitter get into eyes and lungs. Tip them slowly over a tray, away from the face, do not blow, melt powder only with plenty of fresh air, and wash your hands afterwards.',
+  children: 'An adult tips the powder, and no child rubs the eyes before the hands are washed.',
+}
+
+/** Common practice, no source. */
+export const allergies: Hazard = {
+  name: 'allergies',
+  title: 'Allergies',
+  words: [
+    'latex',
+    'latex glove',
+    'rubber glove',
+    'rubber band',
+    'elastic band',
+    'liquid latex',
+    'masking fluid',
+    'nut shell',
+    'nutshell',
+    'walnut',
+    'walnut shell',
+    'hazelnut',
+    'peanut',
+    'almond',
+    'pistachio shell',
+    'egg shell',
+    'eggshell',
+    'egg box',
+    'egg carton',
+    'feather',
+    'dried flower',
+    'pressed flower',
+    'raw wool',
+    'wheat paste',
+    'flour paste',
+    'beeswax',
+    'essential oil',
+  ],
+  not: ['latex-free glove', 'latex free glove', 'eggshell white'],
+  pictured: true,
+  also: ['allergic', 'allergy'],
+  caution:
+    'Latex, nut and egg shells, flour, feathers and dried plants make some people ill. Ask everyone before the class, have something else for those who need it, and wash hands and tables afterwards.',
+  children: 'Ask the parents, not the children.',
+}
