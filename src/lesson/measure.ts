@@ -6,6 +6,7 @@ import { formatGrid, formatLength, formatLengths, formatNumber, formatSize } fro
 import { isOnGrid, nearest, usualGrid } from '../length/grid.ts'
 import type { Length, Unit } from '../length/length.ts'
 import { parseMeasure } from '../length/parse.ts'
+import { pathsIn } from '../length/paths.ts'
 import type { MeasureNode } from './nodes.ts'
 import { placeOf } from './source.ts'
 
@@ -31,7 +32,9 @@ export function measureText(node: MeasureNode, filling: Filling): { text?: strin
     if (isCaliper(measure.expression)) return { text: formatValue(value, unit), findings: [] }
     const foreign = unit !== filling.unit
     const grid = foreign ? usualGrid[unit] : filling.grid
-    const findings = foreign ? [] : offGrid(node, measure.expression, value, { ...filling, grid })
+    // What a hand has written, such as `{2 mm}`, is put on the ruler of the print without a word.
+    const constant = pathsIn(measure.expression).length === 0
+    const findings = foreign || constant ? [] : offGrid(node, measure.expression, value, { ...filling, grid })
     return { text: formatValue(onMarks(value, grid), unit), findings }
   } catch (error) {
     if (!(error instanceof ExpressionError)) throw error

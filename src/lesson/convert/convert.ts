@@ -6,6 +6,7 @@ import { callout } from './callout.ts'
 import { figure } from './figure.ts'
 import { image } from './image.ts'
 import { heading, list } from './list.ts'
+import { meant } from './meant.ts'
 import { measure } from './measure.ts'
 import { minutes } from './minutes.ts'
 import { paragraph } from './paragraph.ts'
@@ -17,7 +18,7 @@ const handlers = {
   code: block,
   containerDirective: callout,
   leafDirective: figure,
-  textDirective: minutes,
+  textDirective: (node, ...rest) => (node.name === 'meant' ? meant : minutes)(node, ...rest),
   mdxTextExpression: measure,
   paragraph,
   heading,

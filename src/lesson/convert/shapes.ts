@@ -10,7 +10,7 @@ const allNames: readonly string[] = kinds.flatMap((kind) => directiveNames[kind]
 
 /** How many colons the directives of a kind take, and how one is written. */
 const shapes = {
-  text: { colons: 1, example: (name: string) => `:${name}[5]` },
+  text: { colons: 1, example: (name: string) => (name === 'meant' ? ':meant[2 mm]' : `:${name}[5]`) },
   leaf: { colons: 2, example: (name: string) => `::${name}[caption]{show=flat}` },
   container: { colons: 3, example: (name: string) => `:::${name}` },
 } satisfies Record<Kind, unknown>
@@ -45,7 +45,7 @@ export function reportShape(walk: Walk, colons: number, name: string, place: Pla
   const kind = kindOf(name) ?? 'text'
   const { example } = shapes[kind]
   const cure = {
-    text: `Write \`${example(name)}\`, with the number of minutes`,
+    text: `Write \`${example(name)}\`, with ${name === 'meant' ? 'what is meant' : 'the number of minutes'}`,
     leaf: `Write \`${example(name)}\` on a line of its own`,
     container: `Write \`${example(name)}\` on a line of its own, the text below it, and \`:::\` below that`,
   }[kind]

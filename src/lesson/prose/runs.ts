@@ -7,6 +7,8 @@ import { alignment } from './alignment.ts'
 export interface Run {
   readonly text: string
   readonly measure?: MeasureNode
+  /** Whether its words are meant as they are. */
+  readonly meant?: boolean
   /** Offset in the file of each of its characters, and of its end; absent when it does not stand there as it is. */
   readonly offsets?: readonly number[]
   readonly position: Nodes['position']
@@ -35,6 +37,7 @@ function textRun(node: Text, source: Source): Run {
   return {
     text: node.value.replace(/\s/g, ' '),
     position: node.position,
+    ...(node.data?.meant && { meant: true }),
     ...(map && start !== undefined && { offsets: map.map((offset) => offset + start) }),
   }
 }

@@ -16,6 +16,8 @@ export interface Sentence {
   /** As it is printed, measures filled in. Line endings are spaces. */
   readonly words: string
   readonly measures: readonly SaidMeasure[]
+  /** Stretches of the words that are meant as they are, from where to where. */
+  readonly meant: readonly { readonly start: number; readonly end: number }[]
   /** Number of the step that it belongs to. */
   readonly step?: number
   /** The innermost call-out that it stands in. */

@@ -50,6 +50,7 @@ function sentencesIn(node: Nodes, where: Where, source: Source): Sentence[] {
         ...where,
         words,
         measures: measuresIn(runs, start, start + words.length),
+        meant: meantIn(runs, start, start + words.length),
         place: (a: number, b: number) => placeIn(runs, start + a, start + b, source),
       },
     ]
@@ -74,6 +75,16 @@ function measuresIn(runs: readonly Run[], start: number, end: number): SaidMeasu
     at += text.length
     if (!measure || at <= start || from + start >= end) return []
     return [{ node: measure, start: from, end: from + text.length, paths: pathsOf(measure) }]
+  })
+}
+
+function meantIn(runs: readonly Run[], start: number, end: number): Sentence['meant'] {
+  let at = 0
+  return runs.flatMap(({ text, meant }) => {
+    const from = Math.max(at, start)
+    at += text.length
+    const to = Math.min(at, end)
+    return meant && from < to ? [{ start: from - start, end: to - start }] : []
   })
 }
 
