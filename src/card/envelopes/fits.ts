@@ -20,18 +20,27 @@ export interface Fit {
  * @param thickness of the shut card. Something deeper than half its shorter side goes into none.
  */
 export function standardFits(card: Size, thickness: Length): Fit[] {
-  if (tooDeep(card, thickness)) return []
+  return standardEnvelopes.flatMap((envelope): Fit[] => {
+    const fit = fitIn(envelope, card, thickness)
+    return fit ? [{ envelope, ...fit }] : []
+  })
+}
+
+/** How a shut card goes into one envelope, by the same rule; undefined when it does not. */
+export function fitIn(
+  { size, holds, atMost = holds }: Pick<StandardEnvelope, 'size' | 'holds' | 'atMost'>,
+  card: Size,
+  thickness: Length,
+): Omit<Fit, 'envelope'> | undefined {
+  if (tooDeep(card, thickness)) return undefined
   const [width, height] = shorter(card.height, card.width)
     ? [card.height, card.width]
     : [card.width, card.height]
   const within = (most: Size, more: Length): boolean =>
     !shorter(most.width, plus(width, more)) && !shorter(most.height, plus(height, more))
-  return standardEnvelopes.flatMap((envelope): Fit[] => {
-    const { size, holds, atMost = holds } = envelope
-    if (!within(atMost, zero) || !within(size, times(thickness, 2))) return []
-    const room = { width: minus(size.width, width), height: minus(size.height, height) }
-    return [{ envelope, room, tight: !within(holds, zero) }]
-  })
+  if (!within(atMost, zero) || !within(size, times(thickness, 2))) return undefined
+  const room = { width: minus(size.width, width), height: minus(size.height, height) }
+  return { room, tight: !within(holds, zero) }
 }
 
 /** The smallest fits of a series: one, and before it any smaller that are tight. */

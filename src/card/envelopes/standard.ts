@@ -82,9 +82,13 @@ const size = ([width, height]: readonly [number, number], unit: (n: number) => L
 
 const isoEnvelope = ([name, ...sides]: (typeof iso)[number]): StandardEnvelope => {
   const outer = size(sides, mm)
+  return { name, series: 'ISO 269', size: outer, holds: holdsOf(outer) }
+}
+
+/** The largest flat card for an envelope that no list has a card for: what an ISO envelope would take. */
+export function holdsOf({ width, height }: Size): Size {
   const room = mm(isoRoom)
-  const holds = { width: minus(outer.width, room), height: minus(outer.height, room) }
-  return { name, series: 'ISO 269', size: outer, holds }
+  return { width: minus(width, room), height: minus(height, room) }
 }
 
 const usEnvelope = ([name, outer, holds, atMost]: Us): StandardEnvelope => ({
