@@ -7,8 +7,19 @@ export const levelWords: Readonly<Record<FrontMatter['level'], string>> = {
   advanced: 'For practised hands',
 }
 
+/**
+ * What a lesson takes, and the class that it is taught in: `about 1 h 10 min, in a class of 1 h 30 min`.
+ *
+ * @param minutes of all its steps; 0 when none says.
+ */
+export function timeText(minutes: number, ofClass: number | undefined): string | null {
+  const whole = ofClass === undefined ? [] : [`a class of ${minutesText(ofClass)}`]
+  if (minutes > 0) return [`about ${aboutText(minutes)}`, ...whole].join(', in ')
+  return whole[0] ?? null
+}
+
 /** The time of a whole lesson: nobody keeps it to the minute. */
-export const aboutText = (minutes: number): string =>
+const aboutText = (minutes: number): string =>
   minutesText(minutes > 20 ? Math.ceil(minutes / 5) * 5 : minutes)
 
 /** A time as it is said: `5 min`, `1 h 10 min`. Kept on one line. */

@@ -7,7 +7,7 @@ import { mainCard } from '../lesson/figure-target.ts'
 import type { FilledLesson } from '../lesson/lesson.ts'
 import { type BlockView, bodyView, type StageView } from './body.ts'
 import { type CardView, cardView, shutText } from './card-view.ts'
-import { aboutText, levelWords } from './facts.ts'
+import { levelWords, timeText } from './facts.ts'
 import { type Draw, figureHast, rooms } from './figure.ts'
 import { type Html, html } from './html-text.ts'
 import { measureText } from './measure.ts'
@@ -69,7 +69,7 @@ export function handoutView(
     lang: frontMatter.lang,
     summary: frontMatter.summary ?? null,
     level: levelWords[frontMatter.level],
-    time: minutes > 0 ? aboutText(minutes) : null,
+    time: timeText(minutes, frontMatter.time?.minutes),
     unit: unitWords,
     grid: measureHtml(formatGrid(grid)),
     foot: {

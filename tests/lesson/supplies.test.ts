@@ -17,7 +17,7 @@ closed: 5 x 7 in
 ${supplies}
 \`\`\`
 
-1. Cut.
+1. Cut and tape it.
 `
 
 function read(supplies: string) {

@@ -21,7 +21,7 @@ test('the first page says what it becomes, for whom, and how long it takes', () 
     title: 'Gulls over the “pier” & <sand>',
     lang: 'en-GB',
     level: 'For beginners',
-    time: '30\u00a0min',
+    time: 'about 30\u00a0min',
     unit: 'inches',
     several: false,
   })

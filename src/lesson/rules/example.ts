@@ -21,5 +21,10 @@ const front = ['---', 'title: An example', '---']
 export function exampleLesson({ example }: Pick<RuleDoc, 'example'>): string {
   const own = example.startsWith('---') ? [] : front
   const block = /^```card/m.test(example) || own.length === 0 ? [] : [card]
-  return [...own, '', ...block.flatMap((text) => [text, '']), example, ''].join('\n')
+  return [
+    ...own.flatMap((line, i) => (i === own.length - 1 ? [line, ''] : [line])),
+    ...block.flatMap((text) => [text, '']),
+    example,
+    '',
+  ].join('\n')
 }

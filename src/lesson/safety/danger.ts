@@ -1,3 +1,4 @@
+import { isRefused } from '../prose/refused.ts'
 import { wordFinder } from '../prose/word-list.ts'
 import type { Hazard } from './hazard.ts'
 import { hazards } from './hazards.ts'
@@ -51,12 +52,6 @@ export function dangersIn(text: string, { as, children, isTaken }: Reading): Dan
     return (meanings.get(word) ?? []).filter(isMeant).map(({ hazard }) => ({ hazard, start, end }))
   })
 }
-
-/** `no knife`, `without a knife`, `instead of a knife`, `never use a knife`, `a knife is not needed`. */
-const isRefused = (before: string, after: string): boolean =>
-  /\b(?:no|without|instead of|rather than|(?:not|never|n['’]t) (?:use|take|need))(?: an?| any| the| sharp| hot)* $/i.test(
-    before,
-  ) || /^ (?:is|are) (?:not|never) (?:needed|used|wanted)\b/i.test(after)
 
 /** `a paper balloon`, `balloon stickers`, `draw a balloon`. */
 const isPicture = (before: string, after: string): boolean =>

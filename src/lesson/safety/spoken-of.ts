@@ -43,8 +43,9 @@ export function topicsIn(text: string): string[] {
   const reading = { as: 'caution', children: true } as const
   return text.split(/(?<=[.!?…])\s+/).flatMap((sentence) => {
     const named = dangersIn(sentence, reading).map(({ hazard }) => hazard.name)
-    if (named.length > 0) return named
-    return finders.filter(({ find }) => find(sentence).length > 0).map(({ name }) => name)
+    // What only children are told of, such as scissors, is too common to say which blade is meant.
+    if (dangersIn(sentence, { ...reading, children: false }).length > 0) return named
+    return [...named, ...finders.filter(({ find }) => find(sentence).length > 0).map(({ name }) => name)]
   })
 }
 
