@@ -45,7 +45,7 @@ export const commands: Readonly<Record<string, Command>> = {
     least: 1,
     most: 1,
     help: 'list the pieces to cut, the scores, the shut and the standing card',
-    flags: [...wishes, 'json', ...file],
+    flags: ['explain', ...wishes, 'json', ...file],
     load: async () => (await reading()).measure,
   },
   handout: {

@@ -26,6 +26,7 @@ export const flags = {
   people: { value: 'N', read: readCount(1), help: 'how many people come' },
   spare: { value: 'N', read: readCount(0), help: 'how many spare kits to make' },
   output: { short: 'o', value: 'PATH', read: text, help: 'the file or folder to write' },
+  explain: { help: 'say of each number where it comes from, how it was rounded, and what it follows' },
   html: { help: 'write a page with drawings' },
   json: { help: 'answer in JSON, for other programs' },
   quiet: { help: 'print errors only' },

@@ -1,6 +1,6 @@
 import { type Finding, hasErrors } from '../length/finding.ts'
 import { fillLesson } from '../lesson/fill.ts'
-import type { FilledLesson, Wishes } from '../lesson/lesson.ts'
+import type { FilledLesson, Lesson, Wishes } from '../lesson/lesson.ts'
 import { readLesson } from '../lesson/read.ts'
 import { findingsText } from './findings.ts'
 import type { Options } from './flags.ts'
@@ -17,7 +17,17 @@ export const wishesOf = ({ closed, units, grid }: Options): Wishes => ({
 
 /** Reads a lesson and fills it in. Throws OutsideError when the file cannot be read. */
 export async function lessonFrom(path: string, options: Options, outside: Outside): Promise<FilledLesson> {
-  return fillLesson(readLesson(await readText(path, outside)), wishesOf(options))
+  return (await lessonAndFilled(path, options, outside)).filled
+}
+
+/** Reads a lesson, and gives it both as it is read and filled in. Throws OutsideError when the file cannot be read. */
+export async function lessonAndFilled(
+  path: string,
+  options: Options,
+  outside: Outside,
+): Promise<{ lesson: Lesson; filled: FilledLesson }> {
+  const lesson = readLesson(await readText(path, outside))
+  return { lesson, filled: fillLesson(lesson, wishesOf(options)) }
 }
 
 /** Tells what was found in a lesson; gives whether the command can go on. */

@@ -22,6 +22,9 @@ export const onGrid = (x: Length, grid: Length, direction: Rounding): Length => 
 /** Whether a ruler with this grid has a mark at `x`. */
 export const isOnGrid = (x: Length, grid: Length): boolean => over(x, grid).d === 1n
 
+/** Whether so long a ruler has few enough marks to look at each: on one that is finer than any hand needs, it has not. */
+export const hasFewMarks = (whole: Length, grid: Length): boolean => over(whole, grid).lte(10_000)
+
 /**
  * `whole` shared out over `count` parts that all lie on the grid.
  *

@@ -1,15 +1,5 @@
-import {
-  type Length,
-  minus,
-  mm,
-  over,
-  part,
-  plus,
-  type Size,
-  shorter,
-  times,
-  zero,
-} from '../../length/length.ts'
+import { hasFewMarks } from '../../length/grid.ts'
+import { type Length, minus, mm, part, plus, type Size, shorter, times, zero } from '../../length/length.ts'
 import type { Envelope } from '../card.ts'
 import { point } from '../strip.ts'
 import type { Stock, Structure } from '../structure.ts'
@@ -72,15 +62,12 @@ export const bottomFlap = ({ sheet, score, seam }: Diagonal, grid: Length) => ({
   passes: shorter(times(minus(score, seam), 3), sheet.width),
 })
 
-/** A seam has fewer marks than this on any ruler that a hand can use. */
-const mostMarks = 10_000
-
 /**
  * The widest seam below `seam` with which the bottom flap stays inside, sought mark by mark; undefined when there is
  * none, and on a ruler that is too fine for a hand.
  */
 export function widestSeam(need: Need, seam: Length, narrowest: Length): Length | undefined {
-  if (over(seam, need.grid).gt(mostMarks)) return undefined
+  if (!hasFewMarks(seam, need.grid)) return undefined
   for (let x = minus(seam, need.grid); !shorter(x, narrowest); x = minus(x, need.grid))
     if (!bottomFlap(diagonal(need, x), need.grid).passes) return x
   return undefined

@@ -1,4 +1,4 @@
-import { fitInside, mustCover } from '../../length/grid.ts'
+import { fitInside, hasFewMarks, mustCover } from '../../length/grid.ts'
 import {
   type Length,
   larger,
@@ -69,6 +69,7 @@ function rankOf(input: VInput): number {
 /** The smallest change of one length that leaves no fault before `rank`. */
 function cureOf({ cures }: Fault, input: VInput, rank: number): string | undefined {
   const { lengths, along, grid, say } = input
+  if (!hasFewMarks(along, grid)) return undefined
   for (const [key, by] of cures)
     for (
       let x = larger(smaller(lengths[key], along), grid);
