@@ -16,6 +16,8 @@ export type FindMentions = (sentence: Pick<Sentence, 'words' | 'measures'>) => M
 
 interface Pattern {
   readonly word: RegExp
+  /** How every form of the word begins, in lower case: where that is not, the word is not. */
+  readonly start: string
   readonly named: readonly Named[]
   readonly by: 'name' | 'last word'
 }
@@ -32,7 +34,8 @@ export function mentionFinder(all: readonly Named[]): FindMentions {
     const mentions = measures.flatMap(({ start, end, paths }) =>
       ownersOf(paths, all).map((named): Mention => ({ named, start, end, by: 'measure' })),
     )
-    for (const { word, named, by } of patterns)
+    const lower = words.toLowerCase()
+    for (const { word, named, by } of patterns.filter((pattern) => lower.includes(pattern.start)))
       for (const { index: start, 0: found } of words.matchAll(word)) {
         const end = start + found.length
         if (taken.some((other) => start < other.end && other.start < end)) continue
@@ -57,25 +60,42 @@ function patternsOf(all: readonly Named[]): Pattern[] {
   const several = [...byName.keys()].filter((name) => /\s/.test(name))
   const lastWords = groupBy(several, (name) => /\S+$/.exec(name)?.[0] ?? '')
   return [
+    ...[...byName.keys()].flatMap((name): Pattern[] => {
+      const [, thing = '', number] = /^(.*\S)\s+(\d)$/.exec(name) ?? []
+      const nth = ordinals[Number(number) - 1]
+      return nth === undefined
+        ? []
+        : [{ ...wordOf(`${nth} ${thing}`), named: byName.get(name) ?? [], by: 'name' }]
+    }),
     ...[...byName]
       .sort(([a], [b]) => b.length - a.length)
-      .map(([name, named]): Pattern => ({ word: wordOf(name), named, by: 'name' })),
+      .map(([name, named]): Pattern => ({ ...wordOf(name), named, by: 'name' })),
     ...[...lastWords].flatMap(([last, [name = '', ...others]]): Pattern[] => {
       const isOther = others.length > 0 || byName.has(last) || last.length < 3
-      return isOther ? [] : [{ word: wordOf(last), named: byName.get(name) ?? [], by: 'last word' }]
+      return isOther ? [] : [{ ...wordOf(last), named: byName.get(name) ?? [], by: 'last word' }]
     }),
   ]
 }
 
+/** `nest 1` is the first nest. */
+const ordinals = ['first', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seventh', 'eighth', 'ninth']
+
 /** A name as a whole word, one or several of it. */
-function wordOf(name: string): RegExp {
+function wordOf(name: string): Pick<Pattern, 'word' | 'start'> {
   const escaped = name.replace(/[\\^$.*+?()[\]{}|]/g, '\\$&').replace(/\s+/g, '[\\s-]+')
   const plural = /[^aeiou]y$/.test(name)
     ? `(?:${escaped.slice(0, -1)}ies|${escaped})`
     : /fe?$/.test(name)
       ? `(?:${escaped.replace(/fe?$/, 'ves')}|${escaped}s?)`
-      : `${escaped}(?:e?s)?`
-  return new RegExp(`(?<![\\p{L}\\p{N}])${plural}(?![\\p{L}\\p{N}])`, 'giu')
+      : /(?:[sxz]|[cs]h|o)$/.test(name)
+        ? `${escaped}(?:e?s)?`
+        : `${escaped}s?`
+  // A plural changes the last letter or two of a name.
+  const start = /^\S*/.exec(name.slice(0, Math.max(1, name.length - 2)))?.[0] ?? ''
+  return {
+    word: new RegExp(`(?<![\\p{L}\\p{N}])${plural}(?![\\p{L}\\p{N}])`, 'giu'),
+    start: start.toLowerCase(),
+  }
 }
 
 function groupBy<T>(list: readonly T[], keyOf: (item: T) => string): Map<string, T[]> {

@@ -1,6 +1,10 @@
+import { hasErrors } from '../../length/finding.ts'
+import { actionsOf } from '../actions/actions.ts'
+import { courseOf } from '../actions/course.ts'
 import type { FilledLesson, Lesson } from '../lesson.ts'
-import { mentionFinder } from '../prose/mentions.ts'
+import { type Mention, mentionFinder } from '../prose/mentions.ts'
 import { namedIn } from '../prose/named.ts'
+import type { Sentence } from '../prose/sentence.ts'
 import { sentencesOf } from '../prose/sentences.ts'
 import type { Prose } from './rule.ts'
 
@@ -9,14 +13,33 @@ export function proseOf({
   lesson,
   filled,
 }: {
-  readonly lesson: Pick<Lesson, 'source'>
-  readonly filled: Pick<FilledLesson, 'tree' | 'cards'>
+  readonly lesson: Pick<Lesson, 'source' | 'findings'>
+  readonly filled: Pick<FilledLesson, 'tree' | 'cards' | 'frontMatter'>
 }): Prose {
   const sentences = once(() => sentencesOf(filled.tree, lesson.source))
   const named = once(() => namedIn(filled.cards.map(({ card }) => card)))
   const finder = once(() => mentionFinder(named()))
-  return { sentences, named, mentions: (sentence) => finder()(sentence) }
+  const known = new WeakMap<object, Mention[]>()
+  const mentions: Prose['mentions'] = (sentence) => {
+    const found = known.get(sentence) ?? finder()(sentence)
+    known.set(sentence, found)
+    return found
+  }
+  const course = once(() => {
+    const said = canBeFollowed({ lesson, filled }, sentences()) ? sentences() : []
+    return courseOf(said, named(), actionsOf(said, mentions))
+  })
+  return { sentences, named, mentions, course }
 }
+
+/** In English, and without a mistake that may hide what a step speaks of. */
+const canBeFollowed = (
+  { lesson, filled }: Parameters<typeof proseOf>[0],
+  sentences: readonly Sentence[],
+): boolean =>
+  /^en(?:$|-)/i.test(filled.frontMatter.lang) &&
+  !hasErrors(lesson.findings) &&
+  sentences.every(({ measures }) => measures.every(({ node }) => node.text !== undefined))
 
 function once<T>(compute: () => T): () => T {
   let kept: { value: T } | undefined

@@ -1,5 +1,6 @@
 import type { Finding, Place } from '../../length/finding.ts'
-import type { FilledLesson, Lesson } from '../lesson.ts'
+import type { Course } from '../actions/course.ts'
+import type { FilledLesson, Lesson, Wishes } from '../lesson.ts'
 import type { FigureNode } from '../nodes.ts'
 import type { FindMentions } from '../prose/mentions.ts'
 import type { Named } from '../prose/named.ts'
@@ -17,6 +18,8 @@ export interface RuleInput {
   readonly complete: boolean
   /** The words of the lesson. */
   readonly prose: Prose
+  /** What it was filled in with, besides what it says itself. */
+  readonly wishes?: Wishes
 }
 
 /** What a lesson says, read once for all rules, when one of them first asks. */
@@ -25,6 +28,8 @@ export interface Prose {
   /** Everything that its cards name. */
   readonly named: () => readonly Named[]
   readonly mentions: FindMentions
+  /** How the making of the cards goes. It has nothing for a lesson that is not in English, or whose measures have mistakes. */
+  readonly course: () => Course
 }
 
 /** What the manual says of one rule. */

@@ -1,0 +1,46 @@
+import { endsIn } from '../actions/actions.ts'
+import { placeOfAction } from '../actions/course.ts'
+import { plainLength } from '../actions/plain-length.ts'
+import type { Named } from '../prose/named.ts'
+import type { Rule } from './rule.ts'
+
+/** A piece of the card that no step cuts. Quiet when no cut at all is understood, or one may be that of the piece. */
+export const neverCut: Rule = {
+  docs: [
+    {
+      name: 'never-cut',
+      about: 'No step cuts a piece that the card has.',
+      example:
+        '1. Cut the base to {base.size} and score it at {base.scores}.\n2. Cut the backdrop to {backdrop.size} and stick it on the floor.\n3. Stick the sea wall across.',
+    },
+  ],
+  find: ({ prose, filled: { supplies } }) => {
+    const { actions, asides, cuts, pieces, pieceOf } = prose.course()
+    if (cuts.size === 0) return []
+    const unknown = [...actions, ...asides].filter(
+      ({ kind, objects, says }) => kind === 'cut' && objects.length === 0 && says === 'other',
+    )
+    if (unknown.some(({ sentence, start, end }) => plainLength.test(sentence.words.slice(start, end))))
+      return []
+    const bought = [...supplies.each, ...supplies.shared, ...supplies.tutor]
+    const isElsewhere = ({ name }: Named): boolean =>
+      unknown.some(({ noun }) => noun !== undefined && endsIn(name, noun)) ||
+      bought.some(({ item }) => item.toLowerCase().includes(name.toLowerCase()))
+    return pieces
+      .filter((piece) => !cuts.has(piece) && !isElsewhere(piece))
+      .map((piece) => {
+        const use = actions.find(({ objects, onto }) =>
+          [...objects, ...onto].some(({ named, sure }) => sure && pieceOf(named) === piece),
+        )
+        const { name, card } = piece
+        const place = use ? placeOfAction(use) : (card.places.get(name) ?? card.places.get('fold'))
+        return {
+          rule: 'never-cut',
+          severity: 'warning' as const,
+          message: `No step cuts \`${name}\``,
+          suggestion: `Say it ${use ? 'there or ' : ''}in a step of its own: \`Cut the ${name} to {${name}.size}.\``,
+          ...(place && { place }),
+        }
+      })
+  },
+}
