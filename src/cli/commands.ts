@@ -64,6 +64,14 @@ export const commands: Readonly<Record<string, Command>> = {
     flags: [...wishes, 'json', ...file],
     load: async () => (await reading()).resize,
   },
+  sizes: {
+    operands: 'LESSON',
+    least: 1,
+    most: 1,
+    help: 'chart every piece, score, lettering mark and envelope for all sizes of a lesson, in both units; `-o` names a `.pdf`, `.html`, `.md` or `.csv` file',
+    flags: ['closed', 'units', 'paper', 'theme', 'json', ...file],
+    load: async () => (await reading()).sizes,
+  },
   kit: {
     operands: 'LESSON',
     least: 1,

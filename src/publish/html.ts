@@ -26,11 +26,12 @@ export type PageHead = Pick<HandoutView, 'title' | 'lang' | 'foot'>
  * @param view what the body is made of: a handout, or anything else that has a title, a language and a foot.
  * @param paper what it is to be printed on.
  * @param punched whether to leave room for holes on the left.
+ * @param lying whether the paper lies on its long side.
  */
 export async function handoutHtml<View extends PageHead>(
   view: View,
   theme: { readonly css: string; readonly body: (view: View) => string },
-  { paper, punched = false }: { paper: Paper; punched?: boolean },
+  { paper, punched = false, lying = false }: { paper: Paper; punched?: boolean; lying?: boolean },
 ): Promise<string> {
   const body = keepHeadingSpaces(theme.body(view))
   const said = body.replace(/data:[^"]*/g, '') + view.foot.title + view.foot.print
@@ -49,7 +50,7 @@ ${fonts}
 <style>
 ${base}
 ${styleText(theme.css)}
-${pageCss(view.foot, paper, punched)}
+${pageCss(view.foot, paper, punched, lying)}
 </style>
 </head>
 <body>

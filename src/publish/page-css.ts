@@ -19,9 +19,11 @@ export function paperSize(paper: Paper): { width: number; height: number } {
  * to the theme's own `@page`.
  *
  * @param punched whether to leave room for holes on the left.
+ * @param lying whether the paper lies on its long side.
  */
-export function pageCss(foot: HandoutView['foot'], paper: Paper, punched = false): string {
-  const { width, height } = paperSize(paper)
+export function pageCss(foot: HandoutView['foot'], paper: Paper, punched = false, lying = false): string {
+  const { width: short, height: long } = paperSize(paper)
+  const [width, height] = lying ? [long, short] : [short, long]
   return `@page{size:${width}mm ${height}mm;${punched ? 'margin-left:24mm;' : ''}@bottom-left{content:${quoted(foot.title)}}@bottom-center{content:${quoted(foot.print)}}@bottom-right{content:"page\\a0 " counter(page) " of\\a0 " counter(pages)}}`
 }
 

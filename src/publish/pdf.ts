@@ -37,6 +37,40 @@ export const printPdf = (html: string, browser?: Browser | Promise<Browser>): Pr
 export const printHandout = (html: string, browser?: Browser | Promise<Browser>): Promise<Print> =>
   inPage(html, browser, bestPrint)
 
+/**
+ * Prints a page on as few sheets as its settings allow, up to two, in the first of them that allows it; if none does, in
+ * the last.
+ *
+ * @param settings classes of the root; each of them must take no more room than the one before it.
+ */
+export const printOnFewPages = (
+  html: string,
+  settings: readonly string[],
+  browser: Browser | Promise<Browser>,
+): Promise<Uint8Array> =>
+  inPage(html, browser, async (page) => {
+    const setting = (await firstWithin(page, settings, 1)) ?? (await firstWithin(page, settings, 2))
+    await setClass(page, setting ?? settings.at(-1) ?? '')
+    return markOurs(await pdfOf(page))
+  })
+
+/** The first setting whose text takes so many pages at most. */
+async function firstWithin(
+  page: Page,
+  settings: readonly string[],
+  most: number,
+): Promise<string | undefined> {
+  let [low, high] = [0, settings.length]
+  while (low < high) {
+    const middle = (low + high) >> 1
+    await setClass(page, `${trial} ${settings[middle]}`)
+    const { pages } = layoutOf(await page.pdf({ ...sizes, tagged: false, outline: false }))
+    if (pages > most) low = middle + 1
+    else high = middle
+  }
+  return settings[low]
+}
+
 async function inPage<T>(
   html: string,
   browser: Browser | Promise<Browser> | undefined,

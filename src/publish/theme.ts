@@ -2,6 +2,7 @@ import { readdir, readFile } from 'node:fs/promises'
 import { join, parse } from 'node:path'
 import type { CatalogueView } from './catalogue-view.ts'
 import { ThemeError } from './problems.ts'
+import type { SizeChartView } from './size-chart-view.ts'
 import { compileTemplate, type TemplateFile } from './template.ts'
 import { themeFolder } from './theme-folder.ts'
 import type { HandoutView } from './view.ts'
@@ -35,12 +36,19 @@ export async function loadTheme(theme: string): Promise<Theme> {
  *
  * @throws ThemeError as for a handout.
  */
-export async function loadCatalogueTheme(theme: string): Promise<Theme<CatalogueView>> {
+export const loadCatalogueTheme = (theme: string): Promise<Theme<CatalogueView>> =>
+  loadPage(theme, 'catalogue')
+
+/** Loads how a theme shows the chart of a lesson's sizes: `size-chart.hbs`, and `size-chart.css` on top, likewise. */
+export const loadSizeChartTheme = (theme: string): Promise<Theme<SizeChartView>> =>
+  loadPage(theme, 'size-chart')
+
+async function loadPage<View extends object>(theme: string, page: string): Promise<Theme<View>> {
   const folder = await themeFolder(theme)
   const [main, base, own] = await Promise.all([
-    readPart(folder, 'catalogue.hbs'),
+    readPart(folder, `${page}.hbs`),
     readPart(folder, 'handout.css'),
-    readPart(folder, 'catalogue.css'),
+    readPart(folder, `${page}.css`),
   ])
   return { css: `${base.text}\n${own.text}`, body: compileTemplate(main) }
 }

@@ -2,5 +2,6 @@
 
 export { printFolds } from '../print-folds.ts'
 export { printListing } from '../print-listing.ts'
+export { printSizeChart } from '../print-size-chart.ts'
 export { check } from './check.ts'
 export { handout } from './handout.ts'

@@ -2,3 +2,4 @@
 export { kit } from './kit.ts'
 export { measure } from './measure.ts'
 export { resize } from './resize.ts'
+export { sizes } from './sizes.ts'
