@@ -1,5 +1,3 @@
-import { readFileSync } from 'node:fs'
-import { createRequire } from 'node:module'
 import { expect, test } from 'vitest'
 import { catalogueView } from '../../src/publish/catalogue-view.ts'
 import { figuresOf } from '../../src/publish/handout.ts'
@@ -7,27 +5,12 @@ import { handoutHtml } from '../../src/publish/html.ts'
 import { loadCatalogueTheme, loadTheme } from '../../src/publish/theme.ts'
 import { handoutView } from '../../src/publish/view.ts'
 import { catalogue } from '../../src/workshop/catalogue.ts'
+import { axeFindings } from './axe.ts'
 import { pier } from './lesson.ts'
 import { withBrowser } from './with-browser.ts'
 
 const browser = withBrowser()
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
-
-/** Rules of axe-core that a page breaks, with the elements. */
-async function broken(html: string, width: number): Promise<string[]> {
-  const page = await browser().newPage()
-  await page.setViewport({ width, height: 900 })
-  await page.setContent(html)
-  await page.evaluate(axe)
-  const found = await page.evaluate('axe.run(document, { resultTypes: ["violations"] })')
-  await page.close()
-  const { violations, passes } = found as {
-    violations: { id: string; nodes: { html: string }[] }[]
-    passes: { id: string }[]
-  }
-  expect(passes.length).toBeGreaterThan(15)
-  return violations.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.html.slice(0, 200)}`))
-}
+const broken = (html: string, width: number): Promise<string[]> => axeFindings(browser(), html, width)
 
 test.each([1200, 390])('a screen %i px wide: axe-core finds nothing to complain of', async (width) => {
   const lesson = pier()

@@ -11,9 +11,9 @@ export const pierText = readFileSync(new URL('fixtures/pier.md', import.meta.url
 export const filled = (text: string, wishes?: Wishes): FilledLesson => fillLesson(readLesson(text), wishes)
 export const pier = (wishes?: Wishes): FilledLesson => filled(pierText, wishes)
 
-/** A lesson without a card: front matter, then `body`. */
-export const plainLesson = (body: string): FilledLesson => {
-  const lesson = filled(`---\ntitle: Plain\nlevel: beginner\nunits: in\n---\n\n${body}\n`)
+/** A lesson without a card: front matter, with more lines if need be, then `body`. */
+export const plainLesson = (body: string, front = ''): FilledLesson => {
+  const lesson = filled(`---\ntitle: Plain\nlevel: beginner\nunits: in\n${front}---\n\n${body}\n`)
   // What such a lesson lacks has been told, and does not matter here.
   return { ...lesson, findings: [] }
 }

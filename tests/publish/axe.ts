@@ -1,0 +1,22 @@
+import { readFileSync } from 'node:fs'
+import { createRequire } from 'node:module'
+import type { Browser } from 'puppeteer-core'
+import { expect } from 'vitest'
+
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
+
+/** Rules of axe-core that a page breaks, with the elements. */
+export async function axeFindings(browser: Browser, html: string, width: number): Promise<string[]> {
+  const page = await browser.newPage()
+  await page.setViewport({ width, height: 900 })
+  await page.setContent(html)
+  await page.evaluate(axe)
+  const found = await page.evaluate('axe.run(document, { resultTypes: ["violations"] })')
+  await page.close()
+  const { violations, passes } = found as {
+    violations: { id: string; nodes: { html: string }[] }[]
+    passes: { id: string }[]
+  }
+  expect(passes.length).toBeGreaterThan(15)
+  return violations.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.html.slice(0, 200)}`))
+}
