@@ -2,6 +2,7 @@ import { expect, test } from 'vitest'
 
 test('the public names of the library', async () => {
   expect(Object.keys(await import('../src/index.ts')).sort()).toEqual([
+    'closingAdvice',
     'drawFigure',
     'fillLesson',
     'foldFile',
