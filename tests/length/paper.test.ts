@@ -11,12 +11,19 @@ describe('standard sheets', () => {
     expect([size?.width.valueOf(), size?.height.valueOf()]).toEqual(expected.map((x) => x.valueOf()))
   })
 
+  // CSS Paged Media calls 11 × 17 in a ledger.
+  test.each(data.pageKeywords)('$keyword as a page of CSS', ({ keyword, w, h, unit }) => {
+    const size = sheetSize(keyword === 'ledger' ? 'Tabloid' : keyword)
+    const side = (x: number) => (unit === 'in' ? inches(x * 16, 16) : mm(x))
+    expect([size?.width.valueOf(), size?.height.valueOf()]).toEqual([w, h].map((x) => side(x).valueOf()))
+  })
+
   test('every name has a size', () => {
     for (const name of sheetNames) expect(sheetSize(name), name).toBeDefined()
   })
 
   // ISO 216 construction: A(n+1) is A(n) halved across its long side, whole millimetres, rounded down.
-  test.each(['A', 'B'])('%s sheets halve into each other', (series) => {
+  test.each(['A', 'B', 'C'])('%s sheets halve into each other', (series) => {
     const numbered = sheetNames.filter((name) => new RegExp(`^${series}\\d$`).test(name)).sort()
     for (const [i, name] of numbered.slice(1).entries()) {
       const [larger, smaller] = [sheetSize(numbered[i] as string), sheetSize(name)]
