@@ -15,7 +15,7 @@ export function someLeft(reading: Reading, name: string, size: Size, place: Plac
     'impossible-size',
     place,
     `Nothing is left of \`${name}\`: on a ruler of ${formatGrid(grid)} it is ${formatSize(size, unit)}`,
-    `Make it at least ${formatGrid(grid)} both ways`,
+    `Make it at least ${formatGrid(grid)} both ways, or the card larger`,
   )
   return false
 }
