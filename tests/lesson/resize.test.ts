@@ -27,7 +27,7 @@ const rules = (text: string, wishes: Parameters<typeof resizeLesson>[1]) =>
 test('only the size is another one', () => {
   const { text, findings } = resizeLesson(lesson(), { closed: readSize('6 x 6 in') })
   expect(text).toBe(lesson('6 x 6 in'))
-  expect(findings).toEqual([])
+  expect(findings.filter(({ severity }) => severity === 'error')).toEqual([])
 })
 
 test('only the unit is another one, and lengths stay as the teacher wrote them', () => {
@@ -78,6 +78,25 @@ test('another ruler grid is written into the front matter', () => {
   expect(text).toBe(lesson().replace('sizes: [6 x 6 in]', 'sizes: [6 x 6 in]\ngrid: 1/8 in'))
   expect(resizeLesson(text, { grid: inches(1, 8) }).text).toBe(text)
   expect(resizeLesson(text, { grid: mm(1) }).text).toBe(text.replace('1/8 in\n---', '1 mm\n---'))
+})
+
+describe('its own size, turned', () => {
+  test('a card that stands the other way is turned, and one that stands so already is left alone', () => {
+    expect(resizeLesson(lesson(), { turned: 'portrait' }).text).toBe(lesson('5 x 7 in'))
+    expect(resizeLesson(lesson(), { turned: 'landscape' }).text).toBe(lesson())
+    expect(resizeLesson(lesson('6 x 6 in'), { turned: 'portrait' }).text).toBe(lesson('6 x 6 in'))
+  })
+
+  test('a standard sheet is written out', () => {
+    expect(resizeLesson(lesson('A6'), { turned: 'landscape' }).text).toBe(lesson('148 x 105 mm'))
+  })
+
+  test('a size that is worked out cannot be turned', () => {
+    const worked = lesson('leg x 5 in')
+    const { text, findings } = resizeLesson(worked, { turned: 'landscape' })
+    expect(text).toBe(worked)
+    expect(findings.filter((f) => f.rule === 'cannot-turn').map((f) => f.place?.line)).toEqual([11])
+  })
 })
 
 describe('what cannot be changed is told', () => {
