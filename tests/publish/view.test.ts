@@ -76,7 +76,13 @@ test('what is needed is in groups, each with something in it', () => {
         ['glue', 'a little'],
       ],
     ],
-    ['shared', [['scoring board', '1 between 3']]],
+    [
+      'shared',
+      [
+        ['scoring board', '1 between 3'],
+        ['needle', '1 between 6'],
+      ],
+    ],
     ['tutor', [['finished sample', '1']]],
   ])
   const bare = filled(pierText.replace(/```supplies[^`]*```/, ''))
