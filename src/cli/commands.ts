@@ -80,6 +80,18 @@ export const commands: Readonly<Record<string, Command>> = {
     flags: ['people', 'spare', ...wishes, 'paper', 'theme', 'json', ...file],
     load: async () => (await reading()).kit,
   },
+  fit: {
+    operands: 'LESSON',
+    least: 1,
+    most: 1,
+    help: 'find the largest card that comes out of your paper or goes into an envelope, and how its pieces are cut',
+    flags: [
+      ...(['sheet', 'scraps', 'stock', 'envelope', 'whole', 'piece', 'lettering', 'wide', 'high'] as const),
+      ...(['units', 'grid', 'json'] as const),
+      ...file,
+    ],
+    load: async () => (await import('./commands/fit.ts')).fit,
+  },
   folds: {
     operands: '[NAME]',
     least: 0,

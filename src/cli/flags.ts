@@ -1,4 +1,12 @@
-import { readChoice, readCount, readGrid, readSizeWish } from './read-values.ts'
+import { readPaper } from './read-paper.ts'
+import {
+  readChoice,
+  readCount,
+  readGrid,
+  readLengthWish,
+  readSheetSize,
+  readSizeWish,
+} from './read-values.ts'
 
 /** One option: how it is written, how its value is read, and how the help and the manual tell it. */
 export interface Flag {
@@ -25,6 +33,31 @@ export const flags = {
   theme: { value: 'NAME', read: text, help: 'how the print looks' },
   people: { value: 'N', read: readCount(1), help: 'how many people come' },
   spare: { value: 'N', read: readCount(0), help: 'how many spare kits to make' },
+  sheet: {
+    value: 'SIZE',
+    read: readPaper('sheet'),
+    help: 'the sheet that the pieces of each stock must come out of, such as `12 x 12 in`, or `white card: A4, vellum: A5`',
+  },
+  scraps: {
+    value: 'SIZES',
+    read: readPaper('scraps'),
+    help: 'the scraps that the pieces must come out of, width first, such as `8 x 8 in, 6 x 4 in, A5`',
+  },
+  stock: { value: 'NAME', read: text, help: 'the stock that the sheet or the scraps are of' },
+  envelope: {
+    value: 'NAME',
+    read: text,
+    help: 'the bought envelope that the card must go into, such as `C6`, `A7` or `5 1/4 x 7 1/4 in`',
+  },
+  whole: {
+    value: 'SIZE',
+    read: (value: string) => readSheetSize(value),
+    help: 'a sheet that one piece is to use whole, such as `6 x 6 in`',
+  },
+  piece: { value: 'NAME', read: text, help: 'the piece that is to use it' },
+  lettering: { help: 'list the sizes at which the lettering fits' },
+  wide: { value: 'LENGTH', read: readLengthWish, help: 'keep the shut card this wide' },
+  high: { value: 'LENGTH', read: readLengthWish, help: 'keep the shut card this high' },
   output: { short: 'o', value: 'PATH', read: text, help: 'the file or folder to write' },
   explain: { help: 'say of each number where it comes from, how it was rounded, and what it follows' },
   html: { help: 'write a page with drawings' },

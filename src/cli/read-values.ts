@@ -37,11 +37,16 @@ export const readCount =
 export const readSizeWish = (text: string): SizeWish => {
   const word = text.trim().toLowerCase()
   if (word === 'portrait' || word === 'landscape') return { text: word, turned: word }
+  return readSheetSize(text, 'a card')
+}
+
+/** Reads the size of a card or a sheet, such as `12 x 12 in` or `A5`. */
+export const readSheetSize = (text: string, what = 'a sheet'): { text: string; size: Size } => {
   const size = reading(text, readSize)
   for (const side of [size.width, size.height])
     if (!shorter(zero, side))
       throw new UsageError(
-        `\`${text}\` is no size for a card, expected sides longer than zero`,
+        `\`${text.trim()}\` is no size for ${what}, expected sides longer than zero`,
         'Write `7 x 5 in`',
       )
   return { text: text.trim(), size }
@@ -57,7 +62,15 @@ export const readGrid = (text: string): Length => {
   )
 }
 
-function reading<T>(text: string, read: (text: string) => T): T {
+/** Reads a length above zero, such as `7 in`. */
+export const readLengthWish = (text: string): Length => {
+  const length = reading(text, readLength)
+  if (shorter(zero, length)) return length
+  throw new UsageError(`\`${text}\` is no length for a card, expected one above zero`, 'Write `7 in`')
+}
+
+/** Reads a value; a mistake in it is wrong usage. */
+export function reading<T>(text: string, read: (text: string) => T): T {
   try {
     return read(text)
   } catch (error) {
