@@ -57,7 +57,9 @@ describe('a caution in the lesson', () => {
     '[Mind out]{about=Blades}',
   ])('says what it is about: %s', (mark) => {
     const { cautions, findings } = filled(knife + caution('Sit down for this.', mark))
-    const told = findings.filter(({ rule }) => ['no-caution', 'unknown-hazard', 'unknown-attribute'].includes(rule))
+    const told = findings.filter(({ rule }) =>
+      ['no-caution', 'unknown-hazard', 'unknown-attribute'].includes(rule),
+    )
     expect([cautions, told]).toEqual([[], []])
   })
 
