@@ -28,7 +28,8 @@ export async function printSizeChart(
   const [page, pdf] = [`${out}.html`, `${out}.pdf`]
   if (wantsHtml) await mayWrite(page, force, outside)
   if (wantsPdf) await mayWrite(pdf, force, outside)
-  const html = await sizeChartHtml(sizeChartView(chart, lesson), await loadSizeChartTheme(name), paper)
+  const view = sizeChartView(chart, lesson)
+  const html = await sizeChartHtml(view, await loadSizeChartTheme(name), paper)
   const write = async (path: string, data: Uint8Array): Promise<void> => {
     await writeWhole([{ path, data }], outside)
     tellWritten([path], options, outside)
@@ -37,7 +38,7 @@ export async function printSizeChart(
   if (!wantsPdf) return
   const browser = await startBrowser(browserPath)
   try {
-    await write(pdf, await sizeChartPdf(html, browser))
+    await write(pdf, await sizeChartPdf(view, html, paper, browser))
   } finally {
     await stopBrowser(browser)
   }

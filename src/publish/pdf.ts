@@ -42,13 +42,17 @@ export const printHandout = (html: string, browser?: Browser | Promise<Browser>)
  * the last.
  *
  * @param settings classes of the root; each of them must take no more room than the one before it.
+ * @param width of the text on the paper, in mm: a setting in which a table is wider is none.
  */
 export const printOnFewPages = (
   html: string,
   settings: readonly string[],
+  width: number,
   browser: Browser | Promise<Browser>,
 ): Promise<Uint8Array> =>
   inPage(html, browser, async (page) => {
+    await page.emulateMediaType('print')
+    await page.setViewport({ width: Math.floor((width * 96) / 25.4), height: 800 })
     const setting = (await firstWithin(page, settings, 1)) ?? (await firstWithin(page, settings, 2))
     await setClass(page, setting ?? settings.at(-1) ?? '')
     return markOurs(await pdfOf(page))
@@ -65,7 +69,9 @@ async function firstWithin(
     const middle = (low + high) >> 1
     await setClass(page, `${trial} ${settings[middle]}`)
     const { pages } = layoutOf(await page.pdf({ ...sizes, tagged: false, outline: false }))
-    if (pages > most) low = middle + 1
+    // What is too wide the browser would shrink, margins and all, or cut off.
+    const tooWide = await page.evaluate('document.documentElement.scrollWidth > innerWidth')
+    if (pages > most || tooWide) low = middle + 1
     else high = middle
   }
   return settings[low]

@@ -43,10 +43,8 @@ export interface SizeChartView extends PageHead {
   readonly reasons: readonly Html[]
 }
 
-/** So many columns of both units go beside each other on a page, in a type that can be read on a wall. */
-const mostInAll = 10
-/** So many go when each unit has a table of its own. */
-const mostColumns = 14
+/** So many columns go beside each other on a page, in a type that can be read. */
+const mostColumns = 10
 
 /** The chart of a lesson's sizes, ready for a template. */
 export function sizeChartView(chart: SizeChart, { frontMatter, cards }: FilledLesson): SizeChartView {
@@ -71,13 +69,13 @@ export function sizeChartView(chart: SizeChart, { frontMatter, cards }: FilledLe
 /** The columns of each table: all, or those of one unit, or as many of them as a page has room for. */
 function partsOf({ columns }: ChartBlock): number[][] {
   const all = columns.map((_, i) => i)
-  if (all.length <= mostInAll) return [all]
+  if (all.length <= mostColumns) return [all]
   const units = [...new Set(columns.map(({ unit }) => unit))]
   return units.flatMap((unit) => {
     const own = all.filter((i) => columns[i]?.unit === unit)
-    return Array.from({ length: Math.ceil(own.length / mostColumns) }, (_, part) =>
-      own.slice(part * mostColumns, (part + 1) * mostColumns),
-    )
+    const parts = Math.ceil(own.length / mostColumns)
+    const each = Math.ceil(own.length / parts)
+    return Array.from({ length: parts }, (_, part) => own.slice(part * each, (part + 1) * each))
   })
 }
 

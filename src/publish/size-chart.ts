@@ -1,6 +1,6 @@
 import type { Browser } from 'puppeteer-core'
 import { handoutHtml } from './html.ts'
-import type { Paper } from './page-css.ts'
+import { type Paper, paperSize } from './page-css.ts'
 import { printOnFewPages } from './pdf.ts'
 import type { SizeChartView } from './size-chart-view.ts'
 import type { Theme } from './theme.ts'
@@ -22,15 +22,27 @@ export function sizeChartHtml(
   { css, body }: Theme<SizeChartView>,
   paper: Paper,
 ): Promise<string> {
-  const lying = view.tables.some(({ columns }) => columns.length > 4)
-  return handoutHtml(view, { css: `${css}\n${typeCss}`, body }, { paper, lying })
+  return handoutHtml(view, { css: `${css}\n${typeCss}`, body }, { paper, lying: lies(view) })
 }
+
+const lies = ({ tables }: SizeChartView): boolean => tables.some(({ columns }) => columns.length > 4)
+
+/** Margins on both sides, in mm, as the style sheet has them; a theme with narrower ones only leaves some room. */
+const margins = 28
 
 /**
  * Prints the page of a chart on one sheet in the largest type that fits; on two, with the heads of its columns on each,
  * when no type does.
  *
+ * @param page made of `view` and for `paper`.
  * @throws what `printPdf` throws.
  */
-export const sizeChartPdf = (page: string, browser: Browser | Promise<Browser>): Promise<Uint8Array> =>
-  printOnFewPages(page, types.map(nameOf), browser)
+export function sizeChartPdf(
+  view: SizeChartView,
+  page: string,
+  paper: Paper,
+  browser: Browser | Promise<Browser>,
+): Promise<Uint8Array> {
+  const { width, height } = paperSize(paper)
+  return printOnFewPages(page, types.map(nameOf), (lies(view) ? height : width) - margins, browser)
+}
