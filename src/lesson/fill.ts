@@ -1,15 +1,15 @@
 import { proveCard } from '../fold/prove-card.ts'
 import type { Finding } from '../length/finding.ts'
-import { usualGrid } from '../length/grid.ts'
 import type { Length, Unit } from '../length/length.ts'
 import { wishedSize } from './closed-wish.ts'
 import { mainCard } from './figure-target.ts'
 import { inFileOrder } from './file-order.ts'
 import { fillTree } from './fill-tree.ts'
-import type { FilledLesson, FrontMatter, Lesson, ProvenCard, Wishes } from './lesson.ts'
+import type { FilledLesson, Lesson, ProvenCard, Wishes } from './lesson.ts'
 import { type Filling, measureText } from './measure.ts'
 import { namesOf } from './names.ts'
 import type { FigureNode } from './nodes.ts'
+import { gridFor } from './ruler.ts'
 import { withoutAllowed } from './rules/allowed.ts'
 import { proseOf } from './rules/prose.ts'
 import { ruleDocs, rules } from './rules/rules.ts'
@@ -57,7 +57,7 @@ export function fillLesson(lesson: Lesson, wishes: Wishes = {}): FilledLesson {
   const prose = proseOf({ lesson, filled: built })
   const dangers = dangersOf({ lesson, filled: built, sentences: prose.sentences(), mentions: prose.mentions })
   const filled = { ...built, cautions: cautionsOf(dangers, tree, frontMatter) }
-  const input = { lesson, filled, figures, needsNames, complete, prose }
+  const input = { lesson, filled, figures, needsNames, complete, prose, wishes }
   const ofRules = rules.flatMap((rule) => rule.find(input))
   const known = ruleDocs.map(({ name }) => name)
   return {
@@ -70,9 +70,6 @@ export function fillLesson(lesson: Lesson, wishes: Wishes = {}): FilledLesson {
     ]),
   }
 }
-
-const gridFor = ({ grid, gridUnit }: FrontMatter, unit: Unit): Length =>
-  grid && gridUnit === unit ? grid : usualGrid[unit]
 
 function proveCards(
   lesson: Lesson,

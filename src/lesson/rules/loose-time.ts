@@ -1,0 +1,58 @@
+import type { Finding } from '../../length/finding.ts'
+import { minutesIn } from '../minutes-in.ts'
+import type { Sentence } from '../prose/sentence.ts'
+import { isInEnglish } from './in-english.ts'
+import type { Rule } from './rule.ts'
+
+const number = '(?:\\d+(?:\\.\\d+)?(?: \\d/\\d)?|\\d*[¼½¾])'
+const time = new RegExp(
+  `(?<![\\p{L}\\p{N}.,:/-])(?:${number}[ -]?(?:minutes?|mins?|hours?|hrs?)(?: (?:and )?${number}[ -]?(?:minutes?|mins?))?)(?![\\p{L}\\p{N}])`,
+  'giu',
+)
+
+/** A time stands in the words of a step, and does not count for the class. */
+export const looseTime: Rule = {
+  docs: [
+    {
+      name: 'loose-time',
+      about: 'A step says in its words that something takes time, and its `:minutes[…]` do not hold it.',
+      example: '1. Cut the base to {base.size}. Let the ink dry for 30 minutes. :minutes[5]',
+    },
+  ],
+  find(input) {
+    if (!isInEnglish(input)) return []
+    const { steps } = input.filled
+    return input.prose.sentences().flatMap((sentence) => {
+      // What stands in a call-out is done at another time.
+      if (sentence.step === undefined || sentence.callout !== undefined) return []
+      const counted = steps.find((step) => step.number === sentence.step)?.minutes ?? 0
+      return [...sentence.words.matchAll(time)].flatMap(({ index, 0: words }) =>
+        told(sentence, index, words, counted),
+      )
+    })
+  },
+}
+
+function told(
+  { place, meant, measures }: Sentence,
+  start: number,
+  words: string,
+  counted: number,
+): Finding[] {
+  const end = start + words.length
+  const covers = (one: { start: number; end: number }): boolean => one.start < end && start < one.end
+  const minutes = minutesIn(words.replace('-', ' '))
+  if (minutes === undefined || minutes <= counted || [...meant, ...measures].some(covers)) return []
+  return [
+    {
+      rule: 'loose-time',
+      severity: 'hint',
+      message:
+        counted > 0
+          ? `\`${words}\` is more than the ${counted} min that the step counts for`
+          : `\`${words}\` does not count for the time of the class`,
+      suggestion: `Write \`:minutes[${minutes}]\` if the class waits for it, or \`:meant[${words}]\` if it goes on meanwhile`,
+      place: place(start, end),
+    },
+  ]
+}
