@@ -37,8 +37,16 @@ export const commands: Readonly<Record<string, Command>> = {
     least: 1,
     most: Number.POSITIVE_INFINITY,
     help: 'say what is wrong in lessons, line by line, and what would cure it',
-    flags: [...wishes, 'json', 'quiet'],
+    flags: ['fix', ...wishes, 'json', 'quiet'],
     load: async () => (await printing()).check,
+  },
+  tie: {
+    operands: 'FILE',
+    least: 1,
+    most: 1,
+    help: 'propose names for all the plain numbers of a tutorial that is written by hand',
+    flags: ['json', ...file],
+    load: async () => (await reading()).tie,
   },
   measure: {
     operands: 'LESSON',

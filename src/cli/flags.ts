@@ -61,6 +61,7 @@ export const flags = {
   output: { short: 'o', value: 'PATH', read: text, help: 'the file or folder to write' },
   explain: { help: 'say of each number where it comes from, how it was rounded, and what it follows' },
   html: { help: 'write a page with drawings' },
+  fix: { help: 'put names in the place of the plain numbers whose meaning is sure, in the lesson itself' },
   json: { help: 'answer in JSON, for other programs' },
   quiet: { help: 'print errors only' },
   force: { help: 'overwrite files that foldlore did not make' },

@@ -2,13 +2,17 @@ import { dirname } from 'node:path'
 import { type Finding, hasErrors, listOf } from '../../length/finding.ts'
 import { inFileOrder } from '../../lesson/file-order.ts'
 import { fillLesson } from '../../lesson/fill.ts'
+import type { Placed } from '../../lesson/loose/edits.ts'
+import { measureOf } from '../../lesson/loose/proposal.ts'
 import { readLesson } from '../../lesson/read.ts'
 import { sizeFindings } from '../../lesson/sizes/findings.ts'
 import { figuresOf } from '../../publish/handout.ts'
 import { readPictures } from '../../publish/pictures.ts'
 import { OutsideError } from '../../publish/problems.ts'
 import { handoutView } from '../../publish/view.ts'
+import { writeWhole } from '../../publish/write.ts'
 import { findingJson } from '../../workshop/finding-json.ts'
+import { placedJson } from '../../workshop/tied-json.ts'
 import { asJson } from '../answer.ts'
 import type { Action } from '../commands.ts'
 import { findingsText } from '../findings.ts'
@@ -18,28 +22,61 @@ import type { Outside } from '../outside.ts'
 import { exitCodes } from '../problems.ts'
 import { readText } from '../read-text.ts'
 
+interface Checked {
+  readonly file: string
+  readonly findings: readonly Finding[]
+  /** With `--fix`: the plain numbers that have a name now. */
+  readonly fixed?: readonly Placed[]
+}
+
 /** `check LESSON…`. A lesson that cannot be read does not keep the others from being checked. */
 export const check: Action = async (paths, options, outside) => {
-  const checked: { file: string; findings: readonly Finding[] }[] = []
+  const checked: Checked[] = []
   const unread: OutsideError[] = []
   for (const file of paths) {
     try {
-      checked.push({ file, findings: await allFindings(file, options, outside) })
+      const fixed = options.fix ? await fixFile(file, outside) : undefined
+      checked.push({ file, findings: await allFindings(file, options, outside), ...(fixed && { fixed }) })
     } catch (error) {
       if (!(error instanceof OutsideError)) throw error
       unread.push(error)
     }
   }
   if (options.json) {
-    const lessons = checked.map(({ file, findings }) => ({ file, findings: findings.map(findingJson) }))
+    const lessons = checked.map(({ file, fixed, findings }) => ({
+      file,
+      ...(fixed && { fixed: fixed.map(placedJson) }),
+      findings: findings.map(findingJson),
+    }))
     outside.stdout(asJson({ lessons }))
   } else {
-    for (const { file, findings } of checked) outside.stdout(findingsText(file, findings, options))
+    for (const { file, fixed = [], findings } of checked) {
+      if (!options.quiet) outside.stdout(fixedText(file, fixed))
+      outside.stdout(findingsText(file, findings, options))
+    }
     if (!options.quiet && checked.length > 0) outside.stdout(`${summary(checked)}\n`)
   }
   for (const error of unread) outside.stderr(`foldlore: ${error.message}\n`)
   if (unread.length > 0) return exitCodes.outside
   return checked.some(({ findings }) => hasErrors(findings)) ? exitCodes.lessonErrors : exitCodes.done
+}
+
+/** Puts names in a lesson's file where they are sure. The file is written whole or not at all, and not if nothing changes. */
+async function fixFile(file: string, outside: Outside): Promise<readonly Placed[]> {
+  const { fixLesson } = await import('../../lesson/loose/fix.ts')
+  const { text, placed } = fixLesson(await readText(file, outside))
+  if (placed.length > 0) await writeWhole([{ path: file, data: new TextEncoder().encode(text) }], outside)
+  return placed
+}
+
+/** Places are those before anything was changed. */
+function fixedText(file: string, fixed: readonly Placed[]): string {
+  if (fixed.length === 0) return ''
+  const lines = fixed.map(
+    ({ number: { place, words }, proposal }) =>
+      `${file}:${place.line}:${place.column} fixed \`${words}\` is \`${measureOf(proposal)}\` now: ${proposal.reason}\n`,
+  )
+  return `${lines.join('')}${file}: ${number(fixed.length, 'number')} ${fixed.length === 1 ? 'has a name' : 'have names'} now\n`
 }
 
 /** Those of the lesson in each size that it is offered in, and, when its cards can be relied on, those of drawing its figures and reading its pictures. */
@@ -54,7 +91,7 @@ async function allFindings(file: string, options: Options, outside: Outside): Pr
   return [...inFileOrder([...lesson.findings, ...ofSizes]), ...findings, ...ofFigures]
 }
 
-function summary(checked: readonly { findings: readonly Finding[] }[]): string {
+function summary(checked: readonly Checked[]): string {
   const all = checked.flatMap(({ findings }) => findings)
   const kinds = (['error', 'warning', 'hint'] as const).flatMap((severity) => {
     const n = all.filter((f) => f.severity === severity).length
