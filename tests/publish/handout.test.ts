@@ -68,7 +68,7 @@ test('a lesson with errors is not printed', async () => {
   const broken = filled(pierText.replace('{base.size}', '{bas.size}'))
   const { paths, findings } = await publish({}, undefined, broken)
   expect(paths).toEqual([])
-  expect(findings).toMatchObject([{ rule: 'unknown-name', severity: 'error' }])
+  expect(findings.filter(({ severity }) => severity === 'error')).toMatchObject([{ rule: 'unknown-name' }])
   expect(there()).toEqual([])
 })
 
