@@ -1,10 +1,8 @@
 import type { Card } from '../../card/card.ts'
 import { part, same } from '../../length/length.ts'
-import type { Sentence } from '../prose/sentence.ts'
-import type { Action } from './action.ts'
 import type { Course } from './course.ts'
 import type { Mark } from './marks.ts'
-import { plainLength } from './plain-length.ts'
+import { hasPlainLength } from './plain-length.ts'
 
 /** Words that leave the place of a score to a figure, or to what has been said of another piece. */
 const elsewhere =
@@ -20,8 +18,7 @@ export function looseScores({
   const said = [...actions, ...asides].flatMap((action) => {
     if (action.kind !== 'score' && action.kind !== 'fold') return []
     const words = action.sentence.words.slice(action.start, action.end)
-    const isAll =
-      action.kind === 'score' && (elsewhere.test(words) || plainLength.test(withoutMeasures(action)))
+    const isAll = action.kind === 'score' && (elsewhere.test(words) || hasPlainLength(action))
     const isHalf = halfway.test(words)
     return isAll || isHalf ? [{ objects: action.objects, isAll, isHalf }] : []
   })
@@ -35,12 +32,3 @@ export function looseScores({
       return isHalf && at !== undefined && whole !== undefined && same(at, part(whole, 2))
     })
 }
-
-const withoutMeasures = ({ sentence: { words, measures }, start, end }: Action): string =>
-  measures
-    .filter((measure): boolean => measure.start >= start && measure.end <= end)
-    .toReversed()
-    .reduce((text, measure) => cutOut(text, measure, start), words.slice(start, end))
-
-const cutOut = (text: string, { start, end }: Sentence['measures'][number], from: number): string =>
-  `${text.slice(0, start - from)}…${text.slice(end - from)}`

@@ -1,6 +1,6 @@
 import { endsIn } from '../actions/actions.ts'
 import { placeOfAction } from '../actions/course.ts'
-import { plainLength } from '../actions/plain-length.ts'
+import { hasPlainLength } from '../actions/plain-length.ts'
 import type { Named } from '../prose/named.ts'
 import type { Rule } from './rule.ts'
 
@@ -20,9 +20,8 @@ export const neverCut: Rule = {
     const unknown = [...actions, ...asides].filter(
       ({ kind, objects, says }) => kind === 'cut' && objects.length === 0 && says === 'other',
     )
-    if (unknown.some(({ sentence, start, end }) => plainLength.test(sentence.words.slice(start, end))))
-      return []
-    const bought = [...supplies.each, ...supplies.shared, ...supplies.tutor]
+    if (unknown.some(hasPlainLength)) return []
+    const bought = [...supplies.each, ...supplies.shared]
     const isElsewhere = ({ name }: Named): boolean =>
       unknown.some(({ noun }) => noun !== undefined && endsIn(name, noun)) ||
       bought.some(({ item }) => item.toLowerCase().includes(name.toLowerCase()))

@@ -66,7 +66,7 @@ function isUsed(
       sentence.callout === undefined &&
       sentence.step >= stepOf(cut) &&
       actions.every((action) => action.sentence !== sentence) &&
-      mentions(sentence).some(isIt),
+      mentions(sentence).some((mention) => mention.by !== 'last word' && isIt(mention)),
   )
 }
 
@@ -75,4 +75,7 @@ const puts = ({ kind }: Action): boolean => kind === 'stick' || kind === 'lay'
 /** Whether what is put somewhere may be the piece, though it is not called by its name. */
 const mayBe = ({ kind, says, objects, onto, noun = '' }: Action, { name }: Named): boolean =>
   objects.length === 0 &&
-  (says === 'several' || endsIn(name, noun) || (says === 'other' && (kind === 'stick' || onto.length > 0)))
+  (says === 'pronoun' ||
+    says === 'several' ||
+    endsIn(name, noun) ||
+    (says === 'other' && (kind === 'stick' || onto.length > 0)))
