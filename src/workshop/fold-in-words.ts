@@ -13,7 +13,7 @@ const everyday = new Set([
   'slider',
   'swing',
   'endless',
-  'twist-easel',
+  'shutter',
   'free',
 ])
 
@@ -31,10 +31,12 @@ export function foldInWords(text: string): FoldStyle | undefined {
   return first && first.count > (second?.count ?? 0) ? first.style : undefined
 }
 
+/** "A gate card" says it; "the gate" by itself hardly. */
 function timesNamed(name: string, text: string): number {
   const words = name.replace(/[\s-]+/g, '[\\s-]+')
-  const needed = everyday.has(name) ? '[\\s-]+(?:fold(?:ed)?[\\s-]+)?(?:card|fold)' : ''
-  return [...text.matchAll(new RegExp(`(?<![\\p{L}-])${words}${needed}(?![\\p{L}])`, 'giu'))].length
+  const times = (behind: string): number =>
+    [...text.matchAll(new RegExp(`(?<![\\p{L}-])${words}${behind}(?![\\p{L}])`, 'giu'))].length
+  return 10 * times('[\\s-]+(?:fold(?:ed)?[\\s-]+)?(?:card|fold)') + (everyday.has(name) ? 0 : times(''))
 }
 
 /** A card block to begin with: the fold's own, with the shut size that the text says. */
