@@ -1,7 +1,8 @@
 import { type Length, minus, numberIn, type Unit } from '../../length/length.ts'
 import type { Lesson, ProvenCard } from '../../lesson/lesson.ts'
 import { type LengthJson, lengthJson } from '../length-json.ts'
-import { type Explained, explainCard } from './explain.ts'
+import { explainCard } from './explain.ts'
+import type { Explained } from './explained.ts'
 import { shareOf } from './formula.ts'
 
 /** A number of a card with where it comes from, for programs. */

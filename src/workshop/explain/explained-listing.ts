@@ -3,7 +3,8 @@ import { formatGrid, formatLength } from '../../length/format.ts'
 import { minus, same, type Unit, zero } from '../../length/length.ts'
 import type { FilledLesson, Lesson, ProvenCard } from '../../lesson/lesson.ts'
 import { type Listing, measure, type Section, words } from '../listing.ts'
-import { type Explained, explainCard } from './explain.ts'
+import { explainCard } from './explain.ts'
+import type { Explained } from './explained.ts'
 import type { Follow } from './follows.ts'
 import { differenceText, shareOf } from './formula.ts'
 
@@ -13,7 +14,7 @@ export function explainedListing(lesson: Pick<Lesson, 'cards'>, filled: FilledLe
   const grid = formatGrid(filled.grid)
   return {
     title: filled.frontMatter.title,
-    intro: `Where every number comes from. A formula is added up as it stands, from numbers on the ruler. \`off\` is how much the ruler of ${grid} adds or takes, against the same card with nothing rounded. \`follows\` is what changes a number when the card is printed at another size: \`width × 2\` grows twice as fast as the shut card's width, \`both\` are width and height, \`ruler\` is what does not divide on the ruler, and \`fixed\` never changes.`,
+    intro: `Where every number comes from. A formula is added up as it stands, from numbers on the ruler. \`off\` is how much the ruler of ${grid} adds or takes, against the same card with nothing rounded. \`follows\` is what changes a number when the card is printed at another size, standing or lying as it does: \`width × 2\` grows twice as fast as the shut card's width, \`both\` are width and height, \`ruler\` is what does not divide on the ruler, and \`fixed\` never changes.`,
     sections: filled.cards.flatMap((proven) =>
       sectionsOf(explainCard(lesson, proven), proven, grid).map((section) => ({
         ...section,

@@ -134,3 +134,9 @@ test('a fold that is square has its formulas over one side', () => {
   expect(Object.keys(found).length).toBeGreaterThan(0)
   for (const text of Object.values(found)) expect(text).not.toContain('closed.height')
 })
+
+test('a standard size is given as plainly as two numbers', () => {
+  const named = formulas(`fold: bridge\nclosed: A6 landscape\nleg: 3/4 in${span}`)
+  expect(named).toEqual(formulas(`fold: bridge\nclosed: 148 x 105 mm\nleg: 3/4 in${span}`))
+  expect(named['floor.width']).toBe('closed.width - 2 * leg')
+})
