@@ -62,6 +62,7 @@ test.each([
     .replace('fold: side', 'fold: bridge\nleg: 3 in\nspans: {wall: {height: 1 in, at: bottom}}')
     .replace('on: front', 'on: floor')
     .replace('the front', 'the floor')
+    .replace('tape.\n', 'tape. Cut the wall to {wall.size} and stick it on the tabs.\n')
   const plain = await foldlore(['check', 'a.md'], { 'a.md': lesson })
   const other = await foldlore(['check', 'a.md', option, value], { 'a.md': lesson })
   expect(plain.out).toContain('A leg of 3 in leaves no floor on a card 5 in wide')
