@@ -9,6 +9,7 @@ import { type Mistake, mistakeIn } from './mistake.ts'
 import { passagesOf } from './passages.ts'
 import type { Proposal } from './proposal.ts'
 import { type Naming, propose } from './propose.ts'
+import { sumFor } from './sums.ts'
 import { isTwin } from './twins.ts'
 
 /** A plain number in the words of a lesson, with what it probably means. */
@@ -73,7 +74,7 @@ function alike(literal: Literal, proposal: Proposal, sentence: Sentence, unit: U
 }
 
 function numbersFor(literal: Literal, index: number, naming: Naming, sentence: Sentence): LooseNumber[] {
-  const proposal = propose(literal, index, naming)
+  const proposal = propose(literal, index, naming) ?? sumFor(literal, index, naming)
   if (proposal) return [numberOf(literal, sentence, { proposal })]
   // A sheet is a measure of the card only if the card has its size.
   if (literal.kind === 'sheet') return []

@@ -2,6 +2,7 @@ import type { Candidate } from './candidates.ts'
 import type { Literal } from './literal.ts'
 import { ownerFit } from './owner-fit.ts'
 import { partFit } from './parts.ts'
+import type { Passage } from './passages.ts'
 import { type Naming, saidAround } from './propose.ts'
 import { unrelated } from './unrelated.ts'
 
@@ -24,6 +25,7 @@ export function mistakeIn(literal: Literal, index: number, naming: Naming): Mist
   const said = saidAround(literal, index, naming.passages)
   const isCell = naming.passages[index]?.sentence.kind === 'cell'
   if (unrelated(literal, said) || (!isCell && !making.test(said.sentence))) return undefined
+  if (areTwo(literal, naming.passages[index])) return undefined
   const least = literal.kind === 'length' ? 0.95 : 0.5
   const [best] = naming.candidates
     .filter(
@@ -43,6 +45,13 @@ export function mistakeIn(literal: Literal, index: number, naming: Naming): Mist
     )
     .sort((a, b) => b.fit + b.part - (a.fit + a.part) || a.far - b.far)
   return best && { candidate: best.candidate, turned: best.turned }
+}
+
+/** Two things right before the number, "the leg and the floor": nobody knows which of them it is of. */
+function areTwo(literal: Literal, passage: Passage | undefined): boolean {
+  const [last, other] = (passage?.spoken ?? []).filter(({ end }) => end <= literal.start).toReversed()
+  const between = last && other ? passage?.sentence.words.slice(other.end, last.start) : undefined
+  return between !== undefined && /^,? (?:and|or|&) (?:the )?$/i.test(between)
 }
 
 /** What is only spoken of behind a number is seldom what it was written for. */

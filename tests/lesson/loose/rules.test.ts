@@ -56,6 +56,16 @@ describe('a plain number that a name supplies', () => {
   })
 })
 
+describe('a sum that the words ask for is likely, and only where no name by itself has the value', () => {
+  test.each([
+    ['1. The left leg and the floor side by side are 6 1/4 in wide.', '{left leg.width + floor.width}'],
+    ['1. Cut a strip 5 5/8 in long, 1/4 in longer than the backdrop is wide.', '{backdrop.width + 1/4 in}'],
+  ])('%s', (body, measure) => expect(cures(body)[0]).toMatch(`Write \`${measure}\` if that is meant`))
+  test('not without those words', () => {
+    expect(cures('1. The left leg and the floor are 6 1/4 in wide.')[0]).toContain('Write `:meant[6 1/4 in]`')
+  })
+})
+
 describe('a number that is not what the card needs', () => {
   test.each([
     [
