@@ -3,7 +3,7 @@ import type { Sentence } from '../prose/sentence.ts'
 import type { Action } from './action.ts'
 import { type Roles, rolesIn } from './roles.ts'
 import { type Verb, verbsIn } from './verbs-in.ts'
-import { wordsOf } from './words.ts'
+import { type Word, wordsOf } from './words.ts'
 
 /** What one sentence tells a reader to do; `it` and `them` stand for nothing yet. */
 export function actionsInSentence(sentence: Sentence, mentions: readonly Mention[]): Action[] {
@@ -11,7 +11,7 @@ export function actionsInSentence(sentence: Sentence, mentions: readonly Mention
   const verbs = verbsIn(words)
   return verbs.flatMap((verb, i): Action[] => {
     if (!verb.isDone) return []
-    const region = words.slice(verb.at + 1, verbs[i + 1]?.at ?? words.length)
+    const region = words.slice(behind(words, verb.at), verbs[i + 1]?.at ?? words.length)
     const roles = rolesIn(region, mentions, sentence)
     const subject = (): Roles =>
       rolesIn(words.slice(subjectStart(verb, verbs[i - 1]), verb.at), mentions, sentence)
@@ -27,6 +27,10 @@ export function actionsInSentence(sentence: Sentence, mentions: readonly Mention
     ]
   })
 }
+
+/** Where the words behind a verb begin: in `cut out the lamp` behind `out`, which is part of it. */
+const behind = (words: readonly Word[], at: number): number =>
+  at + (['out', 'off', 'away', 'down', 'up', 'back'].includes(words[at + 1]?.text ?? '') ? 2 : 1)
 
 /** `The base is cut to size`: what it is done to stands before the verb, in its clause. */
 const subjectStart = ({ clause }: Verb, before: Verb | undefined): number =>

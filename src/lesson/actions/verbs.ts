@@ -37,7 +37,7 @@ const rows: readonly (readonly [VerbKind, string])[] = [
   ],
   [
     'lay',
-    'lay:laying:laid place put:putting:put set:setting:set position slip:slipping:slipped slide:sliding:slid insert wrap:wrapping:wrapped tuck add hang:hanging:hung join thread tie:tying:tied centre center align apply arrange',
+    'lay:laying:laid place put:putting:put set:setting:set position slip:slipping:slipped slide:sliding:slid insert wrap:wrapping:wrapped tuck add hang:hanging:hung join thread tie:tying:tied centre center align apply arrange raise fit:fitting:fitted pop:popping:popped stack hook feed:feeding:fed',
   ],
   ['press', 'press'],
   [

@@ -15,16 +15,26 @@ export const neverCut: Rule = {
     },
   ],
   find: ({ prose, filled: { supplies } }) => {
-    const { actions, asides, cuts, pieces, pieceOf } = prose.course()
+    const { actions, asides, sentences, cuts, pieces, pieceOf } = prose.course()
     if (cuts.size === 0) return []
     const unknown = [...actions, ...asides].filter(
-      ({ kind, objects, says }) => kind === 'cut' && objects.length === 0 && says === 'other',
+      ({ kind, objects, says }) =>
+        (kind === 'cut' || kind === 'shape') && objects.length === 0 && says === 'other',
     )
     if (unknown.some(hasPlainLength)) return []
+    // `The lamp, 4 cm wide, is …`: its size is said, with or without a word for cutting.
+    const sized = sentences
+      .filter(
+        (sentence) =>
+          ['text', 'cell'].includes(sentence.kind) &&
+          hasPlainLength({ sentence, start: 0, end: sentence.words.length }),
+      )
+      .flatMap(prose.mentions)
     const bought = [...supplies.each, ...supplies.shared]
-    const isElsewhere = ({ name }: Named): boolean =>
-      unknown.some(({ noun }) => noun !== undefined && endsIn(name, noun)) ||
-      bought.some(({ item }) => item.toLowerCase().includes(name.toLowerCase()))
+    const isElsewhere = (piece: Named): boolean =>
+      sized.some(({ named }) => named === piece) ||
+      unknown.some(({ noun }) => noun !== undefined && endsIn(piece.name, noun)) ||
+      bought.some(({ item }) => item.toLowerCase().includes(piece.name.toLowerCase()))
     return pieces
       .filter((piece) => !cuts.has(piece) && !isElsewhere(piece))
       .map((piece) => {

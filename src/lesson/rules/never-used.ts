@@ -58,7 +58,7 @@ function isUsed(
       (puts(action) && mayBe(action, piece)),
   )
   if (uses) return true
-  // A sentence that speaks of it and has no verb that is known may say anything.
+  // A sentence that speaks of it and has no verb that is known may say anything: `Pop it on the backdrop.`
   return sentences.some(
     (sentence) =>
       sentence.kind === 'text' &&
@@ -66,7 +66,8 @@ function isUsed(
       sentence.callout === undefined &&
       sentence.step >= stepOf(cut) &&
       actions.every((action) => action.sentence !== sentence) &&
-      mentions(sentence).some((mention) => mention.by !== 'last word' && isIt(mention)),
+      (mentions(sentence).some((mention) => mention.by !== 'last word' && isIt(mention)) ||
+        (sentence.step <= stepOf(cut) + 1 && /[^.]\s(?:it|them|each|one)\b/i.test(sentence.words))),
   )
 }
 

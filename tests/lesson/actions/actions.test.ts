@@ -36,6 +36,7 @@ describe('what a step does, and to what', () => {
   test.each([
     ['Cut the backdrop to {backdrop.size}.', ['cut backdrop']],
     ['Cut a piece of patterned paper, {backdrop.size}.', ['cut backdrop']],
+    ['Cut out the backdrop with scissors.', ['cut backdrop']],
     ['Cut the backdrop and stick it on the floor.', ['cut backdrop', 'stick backdrop > floor']],
     ['The next step is to stick the backdrop to the base.', ['stick backdrop > base']],
     ['You now carefully adhere the backdrop onto the base.', ['stick backdrop > base']],

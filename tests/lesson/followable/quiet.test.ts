@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import type { RuleInput } from '../../../src/lesson/rules/rule.ts'
 import {
@@ -90,6 +91,20 @@ describe('other words are understood as well', () => {
   test.each(rewordings)('%s', (_, reword) => {
     expect(plain).toBeGreaterThan(5)
     expect(caught(reword)).toBeGreaterThanOrEqual(plain - 1)
+  })
+})
+
+describe('of tutorials with plain numbers only what is wrong with them is told', () => {
+  const folder = new URL('../../data/hand-written/', import.meta.url)
+  const read = (name: string) => inputOf(readFileSync(new URL(name, folder), 'utf8'))
+  test.each(['fishing-boats.md', 'lamp-room.md', 'striped-awning.md'])('%s', (name) =>
+    expect(told(read(name))).toEqual([]),
+  )
+
+  test('tide-table.md cuts a sky and never sticks it', () => {
+    expect(found(read('tide-table.md')).map(({ rule, message }) => [rule, message])).toEqual([
+      ['never-used', 'Step 5 cuts `sky`, and nothing is done with it'],
+    ])
   })
 })
 
