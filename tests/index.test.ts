@@ -5,6 +5,7 @@ test('the public names of the library', async () => {
     'closingAdvice',
     'drawFigure',
     'fillLesson',
+    'fixLesson',
     'foldFile',
     'foldStyles',
     'hasErrors',
@@ -21,5 +22,6 @@ test('the public names of the library', async () => {
     'readSize',
     'resizeLesson',
     'starterLesson',
+    'tieLesson',
   ])
 })

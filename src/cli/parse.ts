@@ -61,7 +61,8 @@ function commandOf(name: string): Command {
 function knownFlag(name: string, rawName: string): FlagName {
   const known = flagNames.find((flag) => flag === name)
   if (known) return known
-  const near = nearestWord(name, flagNames)
+  // One letter is near to every short word.
+  const near = name.length > 1 ? nearestWord(name, flagNames) : undefined
   throw new UsageError(
     `Unexpected option \`${rawName}\``,
     near ? `Write \`--${near}\`` : 'See `foldlore --help` for the options there are',
