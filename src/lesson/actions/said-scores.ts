@@ -27,13 +27,19 @@ export function saidScores(course: Course, lookup: Lookup): IsSaid {
       (sentence.step === undefined ? isScoring(sentence) : steps.has(sentence.step)),
   )
   const measures = said.flatMap((sentence) =>
-    sentence.measures.map((measure) => ({ sentence, measure, value: valueIn(measure, lookup) })),
+    sentence.measures
+      .filter(isLengths)
+      .map((measure) => ({ sentence, measure, value: valueIn(measure, lookup) })),
   )
   const loose = looseScores(course)
   return (card, piece, mark) =>
     loose(card, piece, mark) ||
     measures.some(({ sentence, measure, value }) => says(measure, value, sentence, { card, piece, mark }))
 }
+
+/** Not a size or a number, which says no score. */
+const isLengths = ({ paths }: SaidMeasure): boolean =>
+  !paths.every((path) => ['size', 'sheet', 'inside', 'count', 'stock'].includes(path.at(-1) ?? ''))
 
 const isScoring = ({ words }: Sentence): boolean => scoring.test(words)
 
