@@ -1,4 +1,3 @@
-import type { Unit } from '../length/length.ts'
 import type { LooseNumber } from '../lesson/loose/loose-numbers.ts'
 import { measureOf } from '../lesson/loose/proposal.ts'
 import { partOf } from '../lesson/loose/saying.ts'
@@ -7,7 +6,7 @@ import { whyLeft } from '../lesson/loose/why-left.ts'
 import { type Listing, type Section, words } from './listing.ts'
 
 /** What has become of the plain numbers of a tutorial: those that have a name now, and those that are left. */
-export function tiedListing({ placed, left, front }: Tied, unit: Unit): Listing {
+export function tiedListing({ placed, left, front, unit, addedUnit }: Tied): Listing {
   const likely = placed.filter(({ proposal }) => proposal.confidence === 'likely').length
   const sections: Section[] = [
     {
@@ -32,10 +31,12 @@ export function tiedListing({ placed, left, front }: Tied, unit: Unit): Listing 
   ]
   return {
     title: said(placed.length, left.length + front.length),
-    intro:
-      likely > 0
-        ? `${likely} of those placed ${likely === 1 ? 'is' : 'are'} likely, the others are sure.`
-        : '',
+    intro: [
+      ...(likely > 0
+        ? [`${likely} of those placed ${likely === 1 ? 'is' : 'are'} likely, the others are sure.`]
+        : []),
+      ...(addedUnit ? ['The front matter says `units: mm` now, because the card is in millimetres.'] : []),
+    ].join(' '),
     sections: sections.filter(({ rows }) => rows.length > 0),
   }
 }

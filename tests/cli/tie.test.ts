@@ -5,6 +5,7 @@ import { failure, foldlore, foldloreIn, memory } from './memory.ts'
 const read = (name: string): string =>
   readFileSync(new URL(`../data/hand-written/${name}.md`, import.meta.url), 'utf8')
 const lamp = read('lamp-room')
+const tide = read('tide-table')
 const awning = read('striped-awning')
 
 describe('tie', () => {
@@ -25,6 +26,17 @@ describe('tie', () => {
     expect(out).toContain(
       'Cut the doorstep, {doorstep.size}. Raise it on foam pads {doorstep.raise as mm} thick',
     )
+  })
+
+  test('a metric card whose lesson does not say its unit is read in millimetres, and says so afterwards', async () => {
+    const whole = await foldlore(['tie', 'tide.md', '--json'], { 'tide.md': tide })
+    const bare = tide.replace(/^---[\s\S]*?---\n/, '')
+    const { code, err, out } = await foldlore(['tie', 'tide.md'], { 'tide.md': bare })
+    expect(code).toBe(0)
+    expect(err).toContain('The front matter says `units: mm` now')
+    const body = (text: string): string => text.replace(/^---[\s\S]*?---\n+/, '')
+    expect(out).toMatch(/^---\nunits: mm\n---\n/)
+    expect(body(out)).toBe(body(JSON.parse(whole.out).text))
   })
 
   test('writes where -o says; over the tutorial only if -o names it; over another file only with --force', async () => {

@@ -1,7 +1,6 @@
 import { resolve } from 'node:path'
 import { hasErrors } from '../../length/finding.ts'
-import { type Tied, tieLesson } from '../../lesson/loose/tie.ts'
-import { readLesson } from '../../lesson/read.ts'
+import { tieLesson } from '../../lesson/loose/tie.ts'
 import { findingJson } from '../../workshop/finding-json.ts'
 import { foldInWords, startingBlock } from '../../workshop/fold-in-words.ts'
 import { listingText } from '../../workshop/listing-text.ts'
@@ -21,7 +20,6 @@ import { readText } from '../read-text.ts'
 export const tie: Action = async ([path = ''], options, outside) => {
   const text = await readText(path, outside)
   const tied = tieLesson(text)
-  const { units } = readLesson(text).frontMatter
   const isItself = options.output !== undefined && resolve(options.output) === resolve(path)
   const writing = isItself ? { ...options, force: true } : options
   // An answer for programs is no tutorial.
@@ -32,7 +30,7 @@ export const tie: Action = async ([path = ''], options, outside) => {
       asJson({
         text: tied.text,
         placed: tied.placed.map(placedJson),
-        left: [...tied.front, ...tied.left].map((number) => leftJson(number, units)),
+        left: [...tied.front, ...tied.left].map((number) => leftJson(number, tied.unit)),
         ...(!tied.hasCard && { startingBlock: blockFor(text) ?? null }),
         findings: tied.errors.map(findingJson),
       }),
@@ -47,11 +45,9 @@ export const tie: Action = async ([path = ''], options, outside) => {
   await answer(tied.text, writing, outside)
   // The table goes where the tutorial does not.
   const tell = options.output === undefined ? outside.stderr : outside.stdout
-  if (!options.quiet) tell(tableOf(tied, units))
+  if (!options.quiet) tell(listingText(tiedListing(tied)))
   return failed ? exitCodes.lessonErrors : exitCodes.done
 }
-
-const tableOf = (tied: Tied, unit: 'in' | 'mm'): string => listingText(tiedListing(tied, unit))
 
 const blockFor = (text: string): string | undefined => {
   const style = foldInWords(text)

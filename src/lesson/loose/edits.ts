@@ -1,3 +1,4 @@
+import type { Unit } from '../../length/length.ts'
 import { applyEdits, type Edit } from '../edits.ts'
 import { fillLesson } from '../fill.ts'
 import type { FilledLesson, Lesson } from '../lesson.ts'
@@ -26,9 +27,14 @@ export interface Looked {
 /** A lesson as read and filled in. */
 export type Read = Pick<Looked, 'lesson' | 'filled'>
 
-/** Reads a lesson and fills it in, in its own size and unit. */
-export function read(text: string): Read {
-  const lesson = readLesson(text)
+/**
+ * Reads a lesson and fills it in, in its own size and unit.
+ *
+ * @param units its unit, if it is another than it says itself.
+ */
+export function read(text: string, units?: Unit): Read {
+  const asWritten = readLesson(text)
+  const lesson = units ? { ...asWritten, frontMatter: { ...asWritten.frontMatter, units } } : asWritten
   return { lesson, filled: fillLesson(lesson) }
 }
 
@@ -62,21 +68,18 @@ export function editFor({ words, place }: LooseNumber, proposal: Proposal, text:
  * Makes changes, if the lesson is as good afterwards. When all together are not, those that are not good by themselves
  * are left out.
  *
+ * @param always a change that is made whatever becomes of the others.
  * @param isGood whether a lesson with some of the changes made may be kept.
  */
 export function makeEdits(
   before: Read,
   placed: readonly Placed[],
   isGood: (after: Read) => boolean,
+  always: readonly Edit[] = [],
 ): { after: Read; placed: readonly Placed[] } {
-  if (placed.length === 0) return { after: before, placed }
+  if (placed.length + always.length === 0) return { after: before, placed }
   const made = (some: readonly Placed[]): Read =>
-    read(
-      applyEdits(
-        before.lesson.source.text,
-        some.map(({ edit }) => edit),
-      ),
-    )
+    read(applyEdits(before.lesson.source.text, [...always, ...some.map(({ edit }) => edit)]))
   const all = made(placed)
   if (isGood(all)) return { after: all, placed }
   const good = placed.filter((one) => isGood(made([one])))
