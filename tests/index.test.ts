@@ -2,9 +2,13 @@ import { expect, test } from 'vitest'
 
 test('the public names of the library', async () => {
   expect(Object.keys(await import('../src/index.ts')).sort()).toEqual([
+    'QuestionError',
     'closingAdvice',
     'drawFigure',
     'fillLesson',
+    'fitJson',
+    'fitLesson',
+    'fitListing',
     'fixLesson',
     'foldFile',
     'foldStyles',
@@ -21,6 +25,10 @@ test('the public names of the library', async () => {
     'readLesson',
     'readSize',
     'resizeLesson',
+    'sizeChart',
+    'sizeChartCsv',
+    'sizeChartJson',
+    'sizeChartListing',
     'starterLesson',
     'tieLesson',
   ])
