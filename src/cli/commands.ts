@@ -100,6 +100,14 @@ export const commands: Readonly<Record<string, Command>> = {
     ],
     load: async () => (await import('./commands/fit.ts')).fit,
   },
+  export: {
+    operands: 'LESSON',
+    least: 1,
+    most: 1,
+    help: 'write files for a cutting machine or another program, a file a piece or, with a file behind `-o`, all in one',
+    flags: ['as', ...wishes, 'json', ...file],
+    load: async () => (await printing()).exportFiles,
+  },
   folds: {
     operands: '[NAME]',
     least: 0,

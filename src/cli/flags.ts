@@ -1,3 +1,4 @@
+import { exportKinds } from '../publish/export-kinds.ts'
 import { readPaper } from './read-paper.ts'
 import {
   readChoice,
@@ -31,6 +32,11 @@ export const flags = {
   grid: { value: 'LENGTH', read: readGrid, help: 'the finest mark of your ruler, such as `1/16 in`' },
   paper: { value: 'a4|letter', read: readChoice(['a4', 'letter']), help: 'the paper it is printed on' },
   theme: { value: 'NAME', read: text, help: 'how the print looks' },
+  as: {
+    value: 'svg|dxf|fold',
+    read: readChoice(exportKinds),
+    help: 'for what a file is: `svg` and `dxf` in millimetres with layers to cut and to score, `fold` for folding programs',
+  },
   people: { value: 'N', read: readCount(1), help: 'how many people come' },
   spare: { value: 'N', read: readCount(0), help: 'how many spare kits to make' },
   sheet: {

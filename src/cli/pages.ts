@@ -40,11 +40,11 @@ export async function pagesFor(
   return { out: join(output, name), html: true, pdf: true }
 }
 
-const wished = ({ closed, units, grid, paper, theme }: Options): string[] =>
+export const wished = ({ closed, units, grid, paper, theme }: Options): string[] =>
   [closed?.text ?? '', units ?? '', grid ? 'ruler' : '', paper ?? '', theme ?? ''].map(slug)
 
 /** A text as part of a file name: `7 1/2 x 5 in` becomes `7-1-2-x-5-in`. */
-const slug = (text: string): string =>
+export const slug = (text: string): string =>
   text
     .toLowerCase()
     .replaceAll(/[^\p{L}\p{N}.]+/gu, '-')

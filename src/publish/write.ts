@@ -8,10 +8,19 @@ export const htmlMark = '<meta name="generator" content="foldlore">'
 /** What stands in every PDF that foldlore makes, in its document information. */
 export const pdfMark = '/Creator (foldlore)'
 
+/** What stands in the drawings and models that foldlore makes: SVG, DXF and FOLD. */
+export const drawingMarks = {
+  svg: '<metadata>foldlore</metadata>',
+  dxf: '999\nfoldlore\n',
+  fold: '"file_creator": "foldlore"',
+} as const
+const marks: readonly string[] = [htmlMark, ...Object.values(drawingMarks)]
+
 /** Whether foldlore made a file, judged by what is in it. */
 export function isOurs(content: Uint8Array): boolean {
   const text = Buffer.from(content.buffer, content.byteOffset, content.byteLength).toString('latin1')
-  return text.startsWith('%PDF-') ? text.includes(pdfMark) : text.slice(0, 2000).includes(htmlMark)
+  const head = text.slice(0, 2000)
+  return text.startsWith('%PDF-') ? text.includes(pdfMark) : marks.some((mark) => head.includes(mark))
 }
 
 /**
