@@ -100,6 +100,14 @@ export const commands: Readonly<Record<string, Command>> = {
     ],
     load: async () => (await import('./commands/fit.ts')).fit,
   },
+  template: {
+    operands: 'LESSON',
+    least: 1,
+    most: 1,
+    help: 'write the pieces at their real size, to trace or to cut through, with a ruler that proves the scale',
+    flags: [...wishes, 'paper', 'theme', 'json', ...file],
+    load: async () => (await printing()).template,
+  },
   export: {
     operands: 'LESSON',
     least: 1,

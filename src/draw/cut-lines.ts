@@ -1,6 +1,6 @@
 import type { Card } from '../card/card.ts'
 import type { Piece } from '../card/structure.ts'
-import { numberIn } from '../length/length.ts'
+import { numberIn, type Size } from '../length/length.ts'
 import { ontoPanel } from './bonded.ts'
 import { flatParts } from './flat-parts.ts'
 import { type Flat, flatLine, flatLoop, toMm } from './plane.ts'
@@ -21,6 +21,8 @@ export interface CutLines {
   readonly stock: string
   /** How many of it one card has. */
   readonly count: number
+  /** Exactly, and in mm. */
+  readonly size: Size
   readonly width: number
   readonly height: number
   readonly lines: Readonly<Record<CutKind, readonly Path[]>>
@@ -44,6 +46,7 @@ function cutLines(card: Card, piece: Piece): CutLines {
     name: piece.name,
     stock: piece.stock.name,
     count: piece.count,
+    size: piece.size,
     width: numberIn(piece.size.width, 'mm'),
     height: numberIn(piece.size.height, 'mm'),
     lines: {

@@ -5,6 +5,7 @@ import { ThemeError } from './problems.ts'
 import type { SizeChartView } from './size-chart-view.ts'
 import { compileTemplate, type TemplateFile } from './template.ts'
 import { themeFolder } from './theme-folder.ts'
+import type { TracingView } from './tracing.ts'
 import type { HandoutView } from './view.ts'
 
 /** How a page looks: what it says where, and a style sheet. */
@@ -42,6 +43,9 @@ export const loadCatalogueTheme = (theme: string): Promise<Theme<CatalogueView>>
 /** Loads how a theme shows the chart of a lesson's sizes: `size-chart.hbs`, and `size-chart.css` on top, likewise. */
 export const loadSizeChartTheme = (theme: string): Promise<Theme<SizeChartView>> =>
   loadPage(theme, 'size-chart')
+
+/** Loads how a theme shows templates at their real size: `tracing.hbs`, and `tracing.css` on top, likewise. */
+export const loadTracingTheme = (theme: string): Promise<Theme<TracingView>> => loadPage(theme, 'tracing')
 
 async function loadPage<View extends object>(theme: string, page: string): Promise<Theme<View>> {
   const folder = await themeFolder(theme)

@@ -63,21 +63,15 @@ export function handoutView(
   const main = mainCard(cards)
   const body = bodyView(tree, steps, draw, pictures)
   const minutes = steps.reduce((sum, step) => sum + (step.minutes ?? 0), 0)
-  const unitWords = unit === 'in' ? 'inches' : 'millimetres'
   const view: HandoutView = {
     title: frontMatter.title,
     lang: frontMatter.lang,
     summary: frontMatter.summary ?? null,
     level: levelWords[frontMatter.level],
     time: timeText(minutes, frontMatter.time?.minutes),
-    unit: unitWords,
+    unit: unitWords[unit],
     grid: measureHtml(formatGrid(grid)),
-    foot: {
-      title: frontMatter.title,
-      print: main
-        ? `${measureText(shutText(main, unit))} card, measures in ${unitWords}`
-        : `Measures in ${unitWords}`,
-    },
+    foot: { title: frontMatter.title, print: printWords(lesson) },
     cover: main ? coverOf(draw) : null,
     needs: needsView(cards, lesson.supplies, unit, grid),
     cards: lesson.cards.map((card) => cardView(card, unit, grid)),
@@ -92,6 +86,15 @@ export function handoutView(
   }
   return { view, findings: [...body.findings] }
 }
+
+/** Which print this is: its size and its unit. */
+export function printWords({ cards, unit }: Pick<FilledLesson, 'cards' | 'unit'>): string {
+  const main = mainCard(cards.map(({ card }) => card))
+  const words = unitWords[unit]
+  return main ? `${measureText(shutText(main, unit))} card, measures in ${words}` : `Measures in ${words}`
+}
+
+const unitWords = { in: 'inches', mm: 'millimetres' } as const
 
 /** What the lesson becomes, as large as the first page allows: standing, or shut when it does not stand. */
 function coverOf(draw: Draw): Html | null {
