@@ -4,6 +4,7 @@ import type { ProvenCard } from '../lesson/lesson.ts'
 import type { FigureKind } from '../lesson/nodes.ts'
 import { drawClosed } from './closed.ts'
 import { drawShutBox } from './closed-box.ts'
+import { drawEnvelope } from './envelope.ts'
 import type { Figure } from './figure.ts'
 import type { FigureOptions } from './fit.ts'
 import { drawFlat } from './flat.ts'
@@ -64,7 +65,10 @@ const closed: Draw = ({ card, proof }, _of, unit, options) => {
     : drawShutBox(card, proof.closed, proof.between(0) ?? proof.closed.pose, unit, options)
 }
 
-const kinds: Partial<Record<FigureKind, Draw>> = { flat, place, closed, standing }
+const envelope: Draw = ({ card }, _of, unit, options) =>
+  card.envelope ? drawEnvelope(card, card.envelope, unit, options) : noEnvelope
+
+const kinds: Partial<Record<FigureKind, Draw>> = { flat, place, closed, standing, envelope }
 
 /**
  * Draws a figure of a card.
@@ -108,6 +112,13 @@ const nothingOnIt: FigureFinding = {
   severity: 'error',
   message: 'Nothing is stuck on this card, so there is no place to show',
   suggestion: 'Show `flat`, or add a layer to the card',
+}
+
+const noEnvelope: FigureFinding = {
+  rule: 'figure-not-drawn',
+  severity: 'error',
+  message: 'This card has no envelope to draw',
+  suggestion: 'Add `envelope:` to the card block, such as `envelope: {make: diagonal}`',
 }
 
 const doesNotFold: FigureFinding = {

@@ -27,9 +27,8 @@ export function drawFlat(card: Card, piece: Piece, unit: Unit, options: FigureOp
   const paint = palette(piece.stock)
   const entries = options.legend === false ? [] : flatLegend(parts, unit)
   const draw = (scale: number): Mark[] => {
-    const shape = [...shapeMarks(parts, paint, scale, size), ...measures(parts, scale, size, unit)]
-    const named = flatNames(parts, paint, scale, size, unit)
-    return [...shape, ...named, ...legend(shape, entries, size, room.maxWidth - 1.5)]
+    const marks = flatMarks(parts, paint, scale, size, unit)
+    return [...marks, ...legend(marks, entries, size, room.maxWidth - 1.5)]
   }
   const long = Math.max(toMm(piece.size.width), toMm(piece.size.height))
   const { least, most } = leastAndMost(long, size)
@@ -40,6 +39,19 @@ export function drawFlat(card: Card, piece: Piece, unit: Unit, options: FigureOp
     ...(options.key !== undefined && { key: options.key }),
   }
 }
+
+/** A flat piece at a scale, with its measures and its names, its upper left corner at (0, 0). */
+export const flatMarks = (
+  parts: FlatParts,
+  paint: Paint,
+  scale: number,
+  size: number,
+  unit: Unit,
+): Mark[] => [
+  ...shapeMarks(parts, paint, scale, size),
+  ...measures(parts, scale, size, unit),
+  ...flatNames(parts, paint, scale, size, unit),
+]
 
 /** The sheet itself, its creases and its cuts, with the letters that go on it. */
 function shapeMarks(parts: FlatParts, paint: Paint, scale: number, size: number): Mark[] {

@@ -25,7 +25,7 @@ export const rooms = {
 } as const satisfies Record<string, Room>
 
 /** Sequences and cutting plans read from left to right: they are worth the whole width. */
-const wide: ReadonlySet<FigureKind> = new Set<FigureKind>(['folding', 'sheet'])
+const wide: ReadonlySet<FigureKind> = new Set<FigureKind>(['folding', 'sheet', 'envelope'])
 
 /** A drawn figure, and whether it needs the whole width of the page. */
 export interface Fitted {

@@ -8,7 +8,7 @@ import type { FilledLesson } from '../lesson/lesson.ts'
 import { type BlockView, bodyView, type StageView } from './body.ts'
 import { type CardView, cardView, shutText } from './card-view.ts'
 import { levelWords, timeText } from './facts.ts'
-import { type Draw, figureHast, rooms } from './figure.ts'
+import { type Draw, figureHast, fitFigure, rooms } from './figure.ts'
 import { type Html, html } from './html-text.ts'
 import { measureText } from './measure.ts'
 import { measureHtml } from './measure-html.ts'
@@ -107,10 +107,8 @@ function coverOf(draw: Draw): Html | null {
 }
 
 function envelopeFigure(draw: Draw): Html | null {
-  const drawn = draw('envelope', undefined, { ...rooms.beside, key: 'envelope' })
-  return 'findings' in drawn
-    ? null
-    : html(toHtml(figureHast({ figure: drawn, across: false }, [], 'envelope', 'envelope')))
+  const fitted = fitFigure(draw, 'envelope', undefined, 'envelope')
+  return 'findings' in fitted ? null : html(toHtml(figureHast(fitted, [], 'envelope', 'envelope')))
 }
 
 /** Whether a lesson says itself how its envelope is made. */

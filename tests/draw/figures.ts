@@ -28,6 +28,7 @@ export function figuresOf(card: ProvenCard, options: FigureOptions = {}): { name
     ...[...card.card.layers, ...spans].map((p) => ['place', p.name] as const),
     ...(card.proof.standing ? [['standing', undefined] as const] : []),
     ...(card.proof.closed ? [['closed', undefined] as const] : []),
+    ...(card.card.envelope ? [['envelope', undefined] as const] : []),
   ]
   return shown.map(([show, of]) => ({
     name: `${show} ${of ?? ''}`,

@@ -1,0 +1,127 @@
+import type { Card, Envelope } from '../card/card.ts'
+import { listOf } from '../length/finding.ts'
+import { formatSize } from '../length/format.ts'
+import type { Unit } from '../length/length.ts'
+import { boxOf } from './box.ts'
+import { type FigureOptions, fitted, leastAndMost, usualRoom } from './fit.ts'
+import { flatMarks } from './flat.ts'
+import { type FlatParts, flatParts } from './flat-parts.ts'
+import { flatLegend, flatWords, sentence } from './flat-words.ts'
+import { foldedOver, tipOf } from './fold-over.ts'
+import type { Sheet } from './frame.ts'
+import { nameShare, point, usualText, weights } from './ink.ts'
+import { capHeight, label, wrap } from './label.ts'
+import { legend } from './legend.ts'
+import type { Mark } from './mark.ts'
+import type { Spot } from './num.ts'
+import { painted } from './painted.ts'
+import { type Flat, flatLoop, toMm } from './plane.ts'
+import { makePalette, type Palette } from './stock.ts'
+import { swing } from './swing.ts'
+
+/** One drawing of the row: what is folded over already, what is being folded, and what is said below it. */
+interface Stage {
+  readonly folded: readonly string[]
+  readonly moving: readonly string[]
+  readonly words: string
+}
+
+/** The sheet of an envelope with its measures, and beside it how it is folded, step by step. */
+export function drawEnvelope(card: Card, envelope: Envelope, unit: Unit, options: FigureOptions): Sheet {
+  const room = { ...usualRoom, ...options }
+  const size = (options.text ?? usualText) * point
+  const { structure } = envelope
+  const sheet = { ...card, structure, layers: [], lettering: [] }
+  const [piece] = structure.pieces
+  if (!piece) throw new RangeError('Expected an envelope with a sheet')
+  const parts = withFewerMeasures(flatParts(sheet, piece))
+  const palette = makePalette(structure)
+  const stages = stagesOf(envelope)
+  const draw = (scale: number): Mark[] => {
+    const flat = flatMarks(parts, palette(piece.stock), scale, size, unit)
+    return [...flat, ...stageMarks(envelope, stages, flat, { scale, size, palette })]
+  }
+  const long = Math.max(toMm(piece.size.width), toMm(piece.size.height))
+  const entries = options.legend === false ? [] : flatLegend(parts, unit)
+  return {
+    marks: fitted(
+      (scale) => {
+        const drawn = draw(scale)
+        return [...drawn, ...legend(drawn, entries, size, room.maxWidth - 1.5)]
+      },
+      room,
+      leastAndMost(long, size),
+    ),
+    title: 'The envelope, and how it is folded',
+    alternative: `${flatWords(parts, unit)} ${said(envelope, stages, unit)}`,
+    ...(options.key !== undefined && { key: options.key }),
+  }
+}
+
+/** Where slanting scores begin and end tells all of them; the cuts run from there at right angles. */
+const withFewerMeasures = (parts: FlatParts): FlatParts =>
+  parts.slants.length > 0 ? { ...parts, inner: parts.inner.filter(({ slant }) => slant) } : parts
+
+/** The two flaps that go in first are folded together, then one flap at a time. */
+function stagesOf({ folding }: Envelope): Stage[] {
+  const [first = '', second = '', seamed = '', last = ''] = folding
+  return [
+    { folded: [], moving: [first, second], words: `fold in the ${first} and the ${second}` },
+    { folded: [first, second], moving: [seamed], words: `glue them, fold the ${seamed} over` },
+    { folded: [first, second, seamed], moving: [last], words: `put the card in, shut the ${last}` },
+    { folded: [...folding], moving: [], words: 'shut' },
+  ]
+}
+
+function said({ inside }: Envelope, stages: readonly Stage[], unit: Unit): string {
+  const steps = stages.slice(0, -1).map(({ words }) => words)
+  return `${sentence(listOf(steps, 'then'))}. Inside it measures ${formatSize(inside, unit)}.`
+}
+
+/** Small drawings, as large as leaves each of them this share of the sheet. */
+const share = 0.5
+const gap = 4
+/** Words need this much, in text sizes, however narrow the drawing above them is. */
+const wordsWidth = 8
+
+function stageMarks(
+  { structure }: Envelope,
+  stages: readonly Stage[],
+  flat: readonly Mark[],
+  { scale, size, palette }: { scale: number; size: number; palette: Palette },
+): Mark[] {
+  const [piece] = structure.pieces
+  if (!piece) return []
+  const own = scale * share
+  const width = Math.max(toMm(piece.size.width) * own, wordsWidth * size)
+  const { right } = boxOf(flat.map(({ box }) => box))
+  const bottom = toMm(piece.size.height) * scale
+  return stages.flatMap(({ folded, moving, words }, i) => {
+    const left = right + gap + i * (width + gap)
+    // Its words stand under it, at the level of the sheet's lower edge.
+    const lines = wrap(`${i + 1} ${words}`, width + gap - 1, size * nameShare)
+    const low = bottom - 3 * size * 1.25
+    const place = ([x, y]: Flat): Spot => [left + x * own, low - y * own]
+    const loopOf = (name: string): Flat[] =>
+      flatLoop(structure.plates.find((plate) => plate.name === name)?.outline ?? [])
+    return [
+      ...foldedOver(structure, 'front', folded).flatMap(({ loop, over }) =>
+        painted([loop.map(place)], palette(piece.stock, over), {
+          class: 'panel',
+          stroke: { width: weights.crease },
+        }),
+      ),
+      ...moving.flatMap((name) => {
+        const target = foldedOver(structure, 'front', [name]).find((panel) => panel.name === name)?.loop ?? []
+        const tip = tipOf(loopOf(name), target)
+        return swing(place(loopOf(name)[tip] ?? [0, 0]), place(target[tip] ?? [0, 0]))
+      }),
+      ...lines.map((text, k) =>
+        label(text, [left, low + (capHeight + 0.7 + k * 1.2) * size], {
+          class: 'legend',
+          size: size * nameShare,
+        }),
+      ),
+    ]
+  })
+}
