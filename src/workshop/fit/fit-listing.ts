@@ -88,14 +88,7 @@ function foundSection(heading: string, found: FoundSize, { asked, unit, grid, al
             ],
           ]
         : []),
-      ...(room
-        ? [
-            [
-              'larger than the card by',
-              formatSize(roomAs(room, closed, grid), unit),
-            ],
-          ]
-        : []),
+      ...(room ? [['larger than the card by', formatSize(roomAs(room, closed, grid), unit)]] : []),
       ...(use && whole
         ? [
             [whole.piece, `${formatSize(use.piece, unit)}${use.turned ? ', turned a quarter' : ''}`],
