@@ -27,11 +27,11 @@ export const unlistedTool: Rule = {
     const listed = listedIn(input.filled)
     const missing = askedBy(input).filter(({ tool }) => !listed.some((had) => serves(had, tool)))
     const first = missing.filter(({ tool }, i) => missing.findIndex((other) => other.tool === tool) === i)
-    return first.map(({ tool, sentence, start, end }) => ({
+    return first.map(({ sentence, start, end }) => ({
       rule: 'unlisted-tool',
       severity: 'warning' as const,
       message: `Step ${sentence.step} names \`${sentence.words.slice(start, end)}\`, which is not in the list of supplies`,
-      suggestion: `Add \`${tool.name}\` to \`each\` or \`shared\` in the supplies, or name what is there`,
+      suggestion: `Add \`${sentence.words.slice(start, end).toLowerCase()}\` to \`each\` or \`shared\` in the supplies, or name what is there`,
       place: sentence.place(start, end),
     }))
   },

@@ -132,6 +132,14 @@ describe('a time in the words of a step', () => {
       'Write `:minutes[90]` if the class waits for it, or `:meant[1 1/2 hours]` if it goes on meanwhile',
     ],
     [
+      '1. Let it dry for half an hour.',
+      'Write `:minutes[30]` if the class waits for it, or `:meant[half an hour]` if it goes on meanwhile',
+    ],
+    [
+      '1. Give it Twenty-five, no, twenty minutes.',
+      'Write `:minutes[20]` if the class waits for it, or `:meant[twenty minutes]` if it goes on meanwhile',
+    ],
+    [
       '1. Wait 10 min. :minutes[5]',
       'Write `:minutes[10]` if the class waits for it, or `:meant[10 min]` if it goes on meanwhile',
     ],
@@ -141,6 +149,7 @@ describe('a time in the words of a step', () => {
     '1. Wait :meant[30 minutes].',
     'Wait 30 minutes.',
     '1. Press it for 30 seconds.',
+    '1. Wait a minute. :minutes[2]',
     '1. Fold it.\n\n   :::ahead\n   Let it dry for 30 minutes.\n   :::',
   ])('%j needs none', (body) => expect(times(body)).toEqual([]))
 })
