@@ -16,24 +16,53 @@ export type FindWords = (text: string) => FoundWord[]
  * @param words in the singular.
  */
 export function wordFinder(words: readonly string[]): FindWords {
-  const forms = new Map<string, string>()
-  for (const word of words) for (const form of [word, pluralOf(word)]) forms.set(spaced(form), word)
-  const longestFirst = [...forms.keys()].sort((a, b) => b.length - a.length)
-  const any = longestFirst.map((form) => escaped(form).replaceAll(' ', '[\\s-]+')).join('|')
-  const pattern = new RegExp(`(?<![\\p{L}\\p{N}])(?:${any})(?![\\p{L}\\p{N}])`, 'giu')
-  return (text) =>
-    words.length === 0
-      ? []
-      : [...text.matchAll(pattern)].map(({ 0: found, index }) => ({
-          word: forms.get(spaced(found)) ?? found,
-          start: index,
-          end: index + found.length,
-        }))
+  // By their first part, the longest first: of a text only the words that begin one of them are looked at twice.
+  const byFirst = new Map<string, Form[]>()
+  for (const word of words)
+    for (const written of [word, pluralOf(word)]) {
+      const [first = '', ...rest] = written.toLowerCase().match(part) ?? []
+      byFirst.set(first, [...(byFirst.get(first) ?? []), { word, rest }])
+    }
+  for (const forms of byFirst.values()) forms.sort((x, y) => lengthOf(y) - lengthOf(x))
+  return (text) => {
+    const parts = [...text.matchAll(part)].map(({ 0: own, index }) => ({
+      text: own.toLowerCase(),
+      start: index,
+      end: index + own.length,
+    }))
+    const found: FoundWord[] = []
+    for (let i = 0; i < parts.length; i++) {
+      const form = byFirst.get(parts[i]?.text ?? '')?.find(({ rest }) => goesOn(text, parts, i, rest))
+      if (!form) continue
+      const last = i + form.rest.length
+      found.push({ word: form.word, start: parts[i]?.start ?? 0, end: parts[last]?.end ?? 0 })
+      i = last
+    }
+    return found
+  }
 }
 
-const spaced = (text: string): string => text.toLowerCase().replace(/[\s-]+/g, ' ')
+/** One way to write a word: what stands behind its first part. */
+interface Form {
+  readonly word: string
+  readonly rest: readonly string[]
+}
 
-const escaped = (text: string): string => text.replace(/[\\^$.*+?()[\]{}|]/g, '\\$&')
+interface Part {
+  readonly text: string
+  readonly start: number
+  readonly end: number
+}
+
+const part = /[\p{L}\p{N}]+(?:['’][\p{L}\p{N}]+)*/gu
+const lengthOf = ({ rest }: Form): number => rest.join(' ').length
+
+/** Whether a text goes on behind a part with these, with spaces or hyphens between. */
+const goesOn = (text: string, parts: readonly Part[], at: number, rest: readonly string[]): boolean =>
+  rest.every((own, k) => {
+    const [before, next] = [parts[at + k], parts[at + k + 1]]
+    return next?.text === own && /^[\s-]+$/.test(text.slice(before?.end, next.start))
+  })
 
 /** Several of it: `knives`, `batteries`, `punches`, `beads`. */
 export function pluralOf(word: string): string {

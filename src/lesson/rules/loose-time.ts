@@ -57,6 +57,8 @@ export const looseTime: Rule = {
     return input.prose.sentences().flatMap((sentence) => {
       // What stands in a call-out is done at another time.
       if (sentence.step === undefined || sentence.callout !== undefined) return []
+      // Few sentences speak of time, and looking for numbers takes long.
+      if (!/min|hour|hr/i.test(sentence.words)) return []
       const counted = steps.find((step) => step.number === sentence.step)?.minutes ?? 0
       return [...sentence.words.matchAll(time)].flatMap(({ index, 0: words }) =>
         told(sentence, index, words, counted),
