@@ -11,7 +11,10 @@ import { nameOf } from './paper-limit.ts'
 
 /** The answer as tables for people. */
 export function fitListing(answer: Answer): Listing {
-  const { lesson, unit, found, next, otherShape, ranges, nearest: near } = answer
+  const { lesson, unit, asked, next, otherShape, ranges, nearest: near } = answer
+  // Where only the lettering was asked for, the largest card is where the search ends, and tells nobody anything.
+  const endless = ranges.length > 0 && asked.supplies.length === 0 && !asked.envelope && !asked.whole
+  const found = endless ? undefined : answer.found
   const sections: Section[] = [
     ...ranges.map((range): Section => rangeSection(range, unit)),
     ...(found ? [foundSection(headingOf(answer), found, answer)] : []),
