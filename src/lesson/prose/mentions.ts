@@ -36,14 +36,22 @@ export function mentionFinder(all: readonly Named[]): FindMentions {
     )
     const lower = words.toLowerCase()
     for (const { word, named, by } of patterns.filter((pattern) => lower.includes(pattern.start)))
-      for (const { index: start, 0: found } of words.matchAll(word)) {
-        const end = start + found.length
+      for (const [start, end] of placesOf(word, words)) {
         if (taken.some((other) => start < other.end && other.start < end)) continue
         taken.push({ start, end })
         mentions.push(...named.map((one): Mention => ({ named: one, start, end, by })))
       }
     return mentions.sort((a, b) => a.start - b.start)
   }
+}
+
+/** Where a pattern is found. `matchAll` would make a new pattern for every text. */
+function placesOf(word: RegExp, words: string): [start: number, end: number][] {
+  const places: [number, number][] = []
+  word.lastIndex = 0
+  for (let found = word.exec(words); found; found = word.exec(words))
+    places.push([found.index, found.index + found[0].length])
+  return places
 }
 
 /** What measures are of: `backdrop` of `backdrop.border.left`, and of `box.backdrop.width` in the card `box`. */

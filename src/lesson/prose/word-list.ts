@@ -20,10 +20,12 @@ export function wordFinder(words: readonly string[]): FindWords {
   const byFirst = new Map<string, Form[]>()
   for (const word of words)
     for (const written of [word, pluralOf(word)]) {
-      const [first = '', ...rest] = written.toLowerCase().match(part) ?? []
-      byFirst.set(first, [...(byFirst.get(first) ?? []), { word, rest }])
+      const [first = '', ...rest] = written.toLowerCase().split(/[ -]+/)
+      const forms = byFirst.get(first)
+      if (forms) forms.push({ word, rest })
+      else byFirst.set(first, [{ word, rest }])
     }
-  for (const forms of byFirst.values()) forms.sort((x, y) => lengthOf(y) - lengthOf(x))
+  for (const forms of byFirst.values()) if (forms.length > 1) forms.sort((x, y) => lengthOf(y) - lengthOf(x))
   return (text) => {
     const parts = [...text.matchAll(part)].map(({ 0: own, index }) => ({
       text: own.toLowerCase(),
