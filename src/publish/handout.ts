@@ -11,6 +11,7 @@ import type { Paper } from './page-css.ts'
 import { printHandout, type Setting } from './pdf.ts'
 import { readPictures } from './pictures.ts'
 import { NoBrowserError } from './problems.ts'
+import { mustShowCautions } from './safety.ts'
 import { loadTheme } from './theme.ts'
 import { handoutView } from './view.ts'
 import { type FileToWrite, mayWrite, writeWhole } from './write.ts'
@@ -85,6 +86,7 @@ export async function publishHandout(
     const findings = [...lesson.findings, ...ofPictures, ...ofFigures]
     if (hasErrors(findings)) return { paths: [], findings }
     const html = await handoutHtml(view, theme, { paper, punched })
+    mustShowCautions(view.safety, html, options.theme)
     const page = (setting?: Setting): FileToWrite => ({
       path: paths.html,
       data: new TextEncoder().encode(setting ? withSetting(html, setting) : html),

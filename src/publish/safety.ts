@@ -1,5 +1,6 @@
 import type { FilledLesson } from '../lesson/lesson.ts'
 import { closingAdvice } from '../lesson/safety/hazards.ts'
+import { ThemeError } from './problems.ts'
 
 /** The cautions that stand before the first step, and the advice below them. */
 export interface SafetyView {
@@ -12,3 +13,23 @@ export const safetyView = ({ cautions }: Pick<FilledLesson, 'cautions'>): Safety
   cautions.length === 0
     ? null
     : { cautions: cautions.map(({ title, text }) => ({ title, text })), closing: closingAdvice }
+
+/**
+ * A theme may show cautions as it likes, but not leave them out.
+ *
+ * @param html the page as the theme has it.
+ * @throws ThemeError when a caution, or the advice below them, is not on it.
+ */
+export function mustShowCautions(view: SafetyView | null, html: string, theme: string): void {
+  if (!view) return
+  const shown = lettersOf(html)
+  const wanted = [...view.cautions.map(({ text }) => text), view.closing]
+  if (wanted.every((text) => shown.includes(lettersOf(text)))) return
+  throw new ThemeError(
+    `The theme \`${theme}\` leaves out cautions that the lesson's tools and supplies call for`,
+    'Show them before the steps: `{{#if safety}}{{> safety safety}}{{/if}}` in its `handout.hbs`, with the partial `safety.hbs` of `step-sheet`',
+  )
+}
+
+/** However a theme escapes a text and sets it, its letters stay. */
+const lettersOf = (text: string): string => text.replace(/<[^>]*>|&[^;\s]+;|[^\p{L}]/gu, '')

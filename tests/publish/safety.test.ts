@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest'
 import { closingAdvice, hazards } from '../../src/lesson/safety/hazards.ts'
 import { handoutHtml } from '../../src/publish/html.ts'
-import { safetyView } from '../../src/publish/safety.ts'
+import { mustShowCautions, safetyView } from '../../src/publish/safety.ts'
 import { loadTheme } from '../../src/publish/theme.ts'
 import { handoutView } from '../../src/publish/view.ts'
 import { axeFindings } from './axe.ts'
@@ -55,4 +55,17 @@ test('a rule that is allowed hides the finding and prints the caution', async ()
 
 test.each([1200, 390])('axe-core finds nothing to complain of, %i px wide', async (width) => {
   expect(await axeFindings(browser(), await page(everything('for: children\n')), width)).toEqual([])
+})
+
+test('a theme that leaves cautions out is refused', async () => {
+  const lesson = everything()
+  const view = safetyView(lesson)
+  const html = await page(lesson)
+  expect(() => mustShowCautions(view, html, 'mine')).not.toThrow()
+  expect(() => mustShowCautions(null, '', 'mine')).not.toThrow()
+  const [first] = view?.cautions ?? []
+  const without = html.replace((first?.text ?? '').replaceAll("'", '&#39;').slice(0, 20), '')
+  expect(without).not.toBe(html)
+  expect(() => mustShowCautions(view, without, 'mine')).toThrow('The theme `mine` leaves out cautions')
+  expect(() => mustShowCautions(view, html.replace(closingAdvice.slice(0, 12), ''), 'mine')).toThrow()
 })
