@@ -126,6 +126,13 @@ test('what sticks out of the shut card, or would tear, is told with what works',
   ])
 })
 
+test('a turn that is all but a plain fraction does not make the card too fine to fold', () => {
+  const lengths = { apex: 16, run: 41, rise: 24, wing: 37, lift: 1, height: 12, tab: 4 }
+  const lines = Object.entries(lengths).map(([key, n]) => `${key}: ${n}/16 in`)
+  const { card } = check(block(lines.join('\n'), '4 x 4 in'))
+  expect(card && foldCard(card.structure).findings).toEqual([])
+})
+
 /** Lengths in marks of the ruler, of which about every third makes a card. */
 const marks = fc.record({
   closed: fc.tuple(fc.integer({ min: 64, max: 128 }), fc.integer({ min: 64, max: 128 })),

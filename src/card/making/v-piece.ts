@@ -98,16 +98,31 @@ export function vBonds(
   })
 }
 
-/** Off by no more than this, in radians: less than 1/100 mm on any card. */
+/** Off by no more than this, in radians, if it can be helped: less than 1/100 mm on any card. */
 const sameTurn = 1e-5
 
 /** A turn next to `angle`, in radians, whose cosine and sine are fractions, so that what it moves is exact. */
 function exactTurn(angle: number): { cos: Fraction; sin: Fraction; degrees: number } {
-  const half = new Fraction(Math.tan(angle / 2)).simplify(sameTurn / 2)
+  const half = plainest(Math.tan(angle / 2), sameTurn / 2)
   const whole = half.mul(half).add(1)
   return {
     cos: whole.neg().add(2).div(whole),
     sin: half.mul(2).div(whole),
     degrees: (2 * Math.atan(half.valueOf()) * 180) / Math.PI,
   }
+}
+
+/** Denominators above this make a card too fine to fold in whole numbers. */
+const finest = 8000
+
+/**
+ * The fraction with the smallest denominator that is no further off than `by`. Just beside a plain fraction that may be
+ * very fine: then the plain one is taken, with twice the difference allowed, or four times, until it is near enough.
+ */
+function plainest(x: number, by: number): Fraction {
+  for (let below = 1; below <= finest; below++) {
+    const above = Math.round(x * below)
+    if (Math.abs(above / below - x) <= by) return new Fraction(above, below)
+  }
+  return plainest(x, by * 2)
 }
