@@ -46,7 +46,7 @@ export const commands: Readonly<Record<string, Command>> = {
     most: 1,
     help: 'propose names for all the plain numbers of a tutorial that is written by hand',
     flags: ['json', ...file],
-    load: async () => (await reading()).tie,
+    load: async () => (await import('./commands/tie.ts')).tie,
   },
   measure: {
     operands: 'LESSON',
@@ -78,7 +78,7 @@ export const commands: Readonly<Record<string, Command>> = {
     most: 1,
     help: 'chart every piece, score, lettering mark and envelope for all sizes of a lesson, in both units; `-o` names a `.pdf`, `.html`, `.md` or `.csv` file',
     flags: ['closed', 'units', 'paper', 'theme', 'json', ...file],
-    load: async () => (await reading()).sizes,
+    load: async () => (await import('./commands/sizes.ts')).sizes,
   },
   kit: {
     operands: 'LESSON',

@@ -2,5 +2,3 @@
 export { kit } from './kit.ts'
 export { measure } from './measure.ts'
 export { resize } from './resize.ts'
-export { sizes } from './sizes.ts'
-export { tie } from './tie.ts'
