@@ -2,6 +2,7 @@ import { type Finding, hasErrors, listOf, suggestWord } from '../length/finding.
 import { onGrid } from '../length/grid.ts'
 import type { Length, Size, Unit } from '../length/length.ts'
 import { zero } from '../length/length.ts'
+import { once } from '../length/once.ts'
 import { assemble } from './assemble.ts'
 import { layBench } from './bench.ts'
 import type { Card } from './card.ts'
@@ -85,7 +86,7 @@ export function checkCard(block: YamlBlock, wishes: CardWishes): { card?: Card; 
 
   const closed = closedCell(reading, fields, block, wishes.closed)
   const built = mechanismCell(reading, fields, fold, chosen, closed, stockOf)
-  const bareCreases = keep(() => wishes.inCreases?.(built()))
+  const bareCreases = once(() => wishes.inCreases?.(built()))
   const bench = layBench(reading, fields, fold.style, chosen, built, stockOf, bareCreases)
   const structure = reading.scope.cell('card', () => assemble(built(), bench))
   const thickness = reading.scope.cell('card.thickness', () => wishes.thickness?.(structure()) ?? zero)
@@ -187,15 +188,6 @@ function closedCell(reading: Reading, fields: Fields, block: YamlBlock, wish: Si
   })
   defineSize(reading.scope, 'closed', cell)
   return cell
-}
-
-/** A computation that is made once, when it is first asked for. */
-function keep<T>(compute: () => T): () => T {
-  let kept: { value: T } | undefined
-  return () => {
-    kept ??= { value: compute() }
-    return kept.value
-  }
 }
 
 /** The same mistake is told once, however many measures need it. */

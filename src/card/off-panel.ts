@@ -1,8 +1,8 @@
 import { type Size, shorter, toMm, zero } from '../length/length.ts'
 import type { Border, Card, Layer } from './card.ts'
+import { ontoPanel } from './onto.ts'
 import { type Reading, report } from './reading.ts'
 import type { Bond, Fold, Polygon, Segment, Structure } from './structure.ts'
-import { turnOf } from './turn.ts'
 import { edges, widerBorders } from './wider-borders.ts'
 
 type Spot = readonly [x: number, y: number]
@@ -58,7 +58,7 @@ function insetBy(
 
 /** Whether a crease of a panel runs under a layer on it. */
 function isUnder({ from, to }: Segment, corners: readonly Spot[], bond: Bond): boolean {
-  const laid = corners.map((corner) => onPanel(bond, corner))
+  const laid = corners.map(ontoPanel(bond))
   const [xs, ys] = [laid.map(([x]) => x), laid.map(([, y]) => y)]
   const low: Spot = [Math.min(...xs) + small, Math.min(...ys) + small]
   const high: Spot = [Math.max(...xs) - small, Math.max(...ys) - small]
@@ -69,19 +69,13 @@ function isUnder({ from, to }: Segment, corners: readonly Spot[], bond: Bond): b
 /** Whether the middle of a layer lies on its panel: without a crease of it underneath the rest does too. */
 function isOn(panel: Polygon, size: Size, more: Partial<Border>, bond: Bond): boolean {
   const [[x0, y0], [x1, y1]] = insetBy(size, more)
-  const [x, y] = onPanel(bond, [(x0 + x1) / 2, (y0 + y1) / 2])
+  const [x, y] = ontoPanel(bond)([(x0 + x1) / 2, (y0 + y1) / 2])
   const corners = panel.map((corner): Spot => [toMm(corner.x), toMm(corner.y)])
   const beside = corners.filter(([u1, v1], i) => {
     const [u0, v0] = corners.at(i - 1) ?? [u1, v1]
     return v0 > y !== v1 > y && x < u0 + ((y - v0) / (v1 - v0)) * (u1 - u0)
   })
   return beside.length % 2 === 1
-}
-
-function onPanel({ over, turn, at }: Bond, [x, y]: Spot): Spot {
-  const [cos, sin] = turnOf(turn)
-  const u = over ? -x : x
-  return [toMm(at.x) + u * cos - y * sin, toMm(at.y) + u * sin + y * cos]
 }
 
 /** Whether a line has a part inside a rectangle (Liang and Barsky's clipping). */

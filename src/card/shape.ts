@@ -2,7 +2,7 @@ import { ExpressionError } from '../length/expression.ts'
 import { onGrid } from '../length/grid.ts'
 import { type Length, type Size, same, shorter } from '../length/length.ts'
 import { readSize } from '../length/text.ts'
-import type { Fields } from './yaml.ts'
+import type { Entry, Fields } from './yaml.ts'
 
 /** Which way a size stands. */
 export type Shape = 'portrait' | 'landscape' | 'square'
@@ -25,13 +25,13 @@ export function turnedTo(size: Size, shape: 'portrait' | 'landscape'): Size {
  * @returns undefined when the block does not say it plainly.
  */
 export function shapeIn(fields: Fields, grid: Length, wished: Size | undefined): Shape | undefined {
-  const size = wished ?? writtenSize(fields)
+  const size = wished ?? plainSize(fields.get('closed')?.value)
   const down = (x: Length): Length => onGrid(x, grid, 'down')
   return size && shapeOf({ width: down(size.width), height: down(size.height) })
 }
 
-function writtenSize(fields: Fields): Size | undefined {
-  const entry = fields.get('closed')?.value
+/** A size that an entry says plainly: a standard one, or two lengths. One that is worked out from names is none. */
+export function plainSize(entry: Entry | undefined): Size | undefined {
   if (entry?.kind !== 'text') return undefined
   try {
     return readSize(entry.text)

@@ -35,7 +35,7 @@ export function foldedOver(
 }
 
 /** The reflection in a crease, which is where folding by 180° takes a point. */
-export function mirrorIn({ line }: Pick<Hinge, 'line'>): (spot: Flat) => Flat {
+function mirrorIn({ line }: Pick<Hinge, 'line'>): (spot: Flat) => Flat {
   const [[x1, y1], [x2, y2]] = flatLine(line)
   const length = Math.hypot(x2 - x1, y2 - y1)
   const [ux, uy] = [(x2 - x1) / length, (y2 - y1) / length]

@@ -23,6 +23,9 @@ function rounded(value: number, digits: number): number {
   return (safe ? whole / unit : Number(value.toFixed(digits))) + 0
 }
 
-/** `M0 0L10 0L10 5Z`: a closed path through the spots. */
-export const closedPath = (spots: readonly Spot[]): string =>
-  `M${spots.map(([x, y]) => `${num(x)} ${num(y)}`).join('L')}Z`
+/** `M0 0L10 0L10 5`: a path through the spots. */
+export const openPath = (spots: readonly Spot[]): string =>
+  `M${spots.map(([x, y]) => `${num(x)} ${num(y)}`).join('L')}`
+
+/** `M0 0L10 0L10 5Z`: the same, back to its beginning. */
+export const closedPath = (spots: readonly Spot[]): string => `${openPath(spots)}Z`

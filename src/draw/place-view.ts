@@ -1,9 +1,9 @@
 import type { Border, Card, Layer } from '../card/card.ts'
 import { platesOfOne } from '../card/copies.ts'
+import { ontoPanel } from '../card/onto.ts'
 import { hingesOf } from '../card/scores.ts'
 import type { Fold, Piece } from '../card/structure.ts'
 import type { Length } from '../length/length.ts'
-import { ontoPanel } from './bonded.ts'
 import { flatParts } from './flat-parts.ts'
 import { type Flat, flatLine, flatLoop, toMm } from './plane.ts'
 

@@ -24,7 +24,7 @@ export interface Area {
   readonly height: number
 }
 
-/** Tiles lap by so much, in mm: room for glue, and for a printer that is a little off. */
+/** Tiles lap by so much, in mm: room for glue, and for a printer that is a little off. Common practice, no source. */
 export const lap = 10
 /** Room for what is written under a piece, and the least width that it takes, in mm. */
 export const caption = { height: 7.5, width: 46 } as const

@@ -6,7 +6,7 @@ import type { CutKind, Path } from './cut-lines.ts'
 import { colours, dashes, font, weights } from './ink.ts'
 import { label, wrap } from './label.ts'
 import { line, type Mark } from './mark.ts'
-import { closedPath, num, type Spot } from './num.ts'
+import { closedPath, num, openPath, type Spot } from './num.ts'
 import type { Flat } from './plane.ts'
 import { type Area, caption, lap, type Traced } from './tracing-layout.ts'
 
@@ -58,8 +58,7 @@ function pieceNode({ piece, turned, window, at }: Traced, area: Area): Element {
     const [px, py] = turned ? [piece.height - y, x] : [x, y]
     return [px - window.x, window.height - (py - window.y)]
   }
-  const path = ({ spots, closed }: Path): string =>
-    closed ? closedPath(spots.map(spot)) : closedPath(spots.map(spot)).slice(0, -1)
+  const path = ({ spots, closed }: Path): string => (closed ? closedPath : openPath)(spots.map(spot))
   const edge = weights.edge
   return s(
     'svg',

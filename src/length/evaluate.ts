@@ -11,6 +11,13 @@ export type Value =
   | { readonly kind: 'lengths'; readonly value: readonly Length[] }
   | { readonly kind: 'text'; readonly value: string }
 
+/** The lengths of a value: width and height of a size; none of a number or a text. */
+export function lengthsOf(value: Value): readonly Length[] {
+  if (value.kind === 'length') return [value.value]
+  if (value.kind === 'size') return [value.value.width, value.value.height]
+  return value.kind === 'lengths' ? value.value : []
+}
+
 /**
  * Looks a name up, such as `['sea wall', 'height']`.
  *

@@ -25,6 +25,10 @@ export interface Finding {
 export const hasErrors = (findings: readonly Finding[]): boolean =>
   findings.some((f) => f.severity === 'error')
 
+/** Those of the findings that are errors. */
+export const errorsIn = (findings: readonly Finding[]): Finding[] =>
+  findings.filter(({ severity }) => severity === 'error')
+
 /** The word of `known` that `word` was probably meant to be, if one is near enough to be worth naming. */
 export function nearestWord(word: string, known: Iterable<string>): string | undefined {
   let best: string | undefined

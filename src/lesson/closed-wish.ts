@@ -1,22 +1,15 @@
-import { shapeOf, turnedTo } from '../card/shape.ts'
+import { plainSize, turnedTo } from '../card/shape.ts'
 import { type Entry, readYaml, type YamlBlock } from '../card/yaml.ts'
-import { ExpressionError } from '../length/expression.ts'
 import type { Finding } from '../length/finding.ts'
-import { type Size, same } from '../length/length.ts'
-import { readSize } from '../length/text.ts'
+import type { Size } from '../length/length.ts'
 import { mainCard } from './figure-target.ts'
 import type { Wishes } from './lesson.ts'
 
 /** `closed` of a card block as it is written, and as a size if it says one plainly. */
 export function writtenClosed(block: YamlBlock): { entry?: Entry; size?: Size } {
   const entry = readYaml(block).top.value.fields.get('closed')?.value
-  if (entry?.kind !== 'text') return entry ? { entry } : {}
-  try {
-    return { entry, size: readSize(entry.text) }
-  } catch (error) {
-    if (!(error instanceof ExpressionError)) throw error
-    return { entry }
-  }
+  const size = plainSize(entry)
+  return { ...(entry && { entry }), ...(size && { size }) }
 }
 
 /**
@@ -31,8 +24,8 @@ export function wishedSize(
   if (closed || !turned || !block) return { ...(closed && { closed }), findings: [] }
   const { entry, size } = writtenClosed(block)
   if (size) {
-    const stands = same(size.width, size.height) || shapeOf(size) === turned
-    return { ...(!stands && { closed: turnedTo(size, turned) }), findings: [] }
+    const other = turnedTo(size, turned)
+    return { ...(other !== size && { closed: other }), findings: [] }
   }
   // No `closed` at all is told by the card itself.
   if (!entry) return { findings: [] }

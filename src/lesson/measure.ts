@@ -1,5 +1,5 @@
 import { within } from '../card/at.ts'
-import { evaluate, type Lookup, type Value } from '../length/evaluate.ts'
+import { evaluate, type Lookup, lengthsOf, type Value } from '../length/evaluate.ts'
 import { type Expression, ExpressionError } from '../length/expression.ts'
 import type { Finding, Place } from '../length/finding.ts'
 import { formatGrid, formatLength, formatLengths, formatNumber, formatSize } from '../length/format.ts'
@@ -74,19 +74,13 @@ export function placeIn(node: MeasureNode, start: number, end: number): Place {
 /** The thickness of a sheet is what it is: nobody cuts it with a ruler. */
 const isCaliper = (e: Expression): boolean => e.kind === 'name' && e.path.at(-1) === 'thickness'
 
-const lengthsIn = (value: Value): readonly Length[] => {
-  if (value.kind === 'length') return [value.value]
-  if (value.kind === 'lengths') return value.value
-  return value.kind === 'size' ? [value.value.width, value.value.height] : []
-}
-
 function offGrid(
   node: MeasureNode,
   expression: Expression,
   value: Value,
   { grid, unit }: Filling,
 ): Finding[] {
-  const off = lengthsIn(value).find((x) => !isOnGrid(x, grid))
+  const off = lengthsOf(value).find((x) => !isOnGrid(x, grid))
   if (!off) return []
   return [
     {

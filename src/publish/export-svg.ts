@@ -3,7 +3,7 @@ import { toHtml } from 'hast-util-to-html'
 import { s } from 'hastscript'
 import type { CutKind, Path } from '../draw/cut-lines.ts'
 import { colours } from '../draw/ink.ts'
-import { num } from '../draw/num.ts'
+import { closedPath, num, openPath } from '../draw/num.ts'
 import { moved, type SheetOfPieces } from '../draw/sheet-of-pieces.ts'
 
 /** The groups, named by the trade's words, and how their lines look: a machine goes by the group or by the colour. */
@@ -51,7 +51,7 @@ function group(kind: CutKind, { placed, height }: SheetOfPieces): Element[] {
 }
 
 const pathOf = ({ spots, closed }: Path, height: number): string =>
-  `M${spots.map(([x, y]) => `${num(x)} ${num(height - y)}`).join('L')}${closed ? 'Z' : ''}`
+  (closed ? closedPath : openPath)(spots.map(([x, y]) => [x, height - y]))
 
 /** What lies on the sheet, for whoever opens the file. */
 const described = ({ placed }: SheetOfPieces): string =>

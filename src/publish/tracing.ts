@@ -12,7 +12,10 @@ import { atRealSize } from './real-size.ts'
 import { loadTracingTheme } from './theme.ts'
 import { printWords } from './view.ts'
 
-/** What a page of templates leaves free: margins that no printer reaches, its heading, its rulers and its foot; in mm. */
+/**
+ * What a page of templates leaves free: margins that no printer reaches, its heading, its rulers and its foot; in mm. How
+ * near to the edge printers come is common practice, no source.
+ */
 export const kept = { sides: 10, top: 10, heading: 8, rulers: 21, foot: 15 } as const
 
 /** What the page of templates is made of. */
@@ -30,7 +33,7 @@ export interface TracingView {
 }
 
 /** The part of a paper that templates are laid out on, in mm. */
-export function tracingArea(paper: Paper): { width: number; height: number } {
+function tracingArea(paper: Paper): { width: number; height: number } {
   const { width, height } = paperSize(paper)
   const { sides, top, heading, rulers, foot } = kept
   // A little less, so that rounding never makes a page of its own.

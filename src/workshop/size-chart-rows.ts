@@ -1,4 +1,5 @@
 import { listOf } from '../length/finding.ts'
+import { groupBy } from '../length/group-by.ts'
 import type { Unit } from '../length/length.ts'
 import type { ProvenCard } from '../lesson/lesson.ts'
 import { type ChartLine, chartLines } from './size-chart-lines.ts'
@@ -33,12 +34,11 @@ interface Row {
  */
 export function chartGroups(columns: readonly (readonly [ProvenCard | undefined, Unit])[]): ChartGroup[] {
   const rows = allRows(columns)
-  const groups = [...byOwner(rows).values()].map(groupOf)
-  const alike = new Map<string, ChartGroup[]>()
-  for (const group of groups) {
-    const key = JSON.stringify([group.kind, group.count, group.rows])
-    alike.set(key, [...(alike.get(key) ?? []), group])
-  }
+  const byOwner = groupBy(rows, ({ line: { kind, owner, count, note } }) =>
+    JSON.stringify([kind, owner, count, note]),
+  )
+  const groups = [...byOwner.values()].map(groupOf)
+  const alike = groupBy(groups, (group) => JSON.stringify([group.kind, group.count, group.rows]))
   return [...alike.values()].flatMap(([first, ...more]) =>
     first
       ? [{ ...first, names: [first, ...more].flatMap(({ names }) => names), note: noteOf([first, ...more]) }]
@@ -67,22 +67,9 @@ function allRows(columns: readonly (readonly [ProvenCard | undefined, Unit])[]):
   return rows
 }
 
-function byOwner(rows: readonly Row[]): Map<string, Row[]> {
-  const owners = new Map<string, Row[]>()
-  for (const row of rows) {
-    const key = JSON.stringify([row.line.kind, row.line.owner, row.line.count, row.line.note])
-    owners.set(key, [...(owners.get(key) ?? []), row])
-  }
-  return owners
-}
-
 function groupOf(rows: readonly Row[]): ChartGroup {
   const [first] = rows
-  const merged = new Map<string, Row[]>()
-  for (const row of rows) {
-    const key = JSON.stringify([row.line.what, row.cells])
-    merged.set(key, [...(merged.get(key) ?? []), row])
-  }
+  const merged = groupBy(rows, ({ line, cells }) => JSON.stringify([line.what, cells]))
   return {
     kind: first?.line.kind ?? 'piece',
     names: [first?.line.owner ?? ''],

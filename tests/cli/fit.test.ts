@@ -126,3 +126,14 @@ test('paper is read with the stock before its sizes', () => {
     { kind: 'sheet', stock: 'vellum', sizes: [b] },
   ])
 })
+
+test.each([
+  ['--wide', 'width'],
+  ['--high', 'height'],
+] as const)('%s keeps that side, and the other is looked for', async (flag, side) => {
+  const { code, out } = await ask('small.md', '--envelope', 'C6', flag, '4 in', '--json')
+  const kept = JSON.parse(out)
+  expect([code, kept.found.closed[side].in]).toEqual([0, 4])
+  const free = JSON.parse((await ask('small.md', '--envelope', 'C6', '--json')).out)
+  expect(free.found.closed).not.toEqual(kept.found.closed)
+})

@@ -1,5 +1,5 @@
 import { extname } from 'node:path'
-import { hasErrors } from '../../length/finding.ts'
+import { errorsIn, hasErrors } from '../../length/finding.ts'
 import { fillLesson } from '../../lesson/fill.ts'
 import { readLesson } from '../../lesson/read.ts'
 import type { Answer } from '../../workshop/fit/answer.ts'
@@ -23,10 +23,7 @@ export const fit: Action = async ([path = ''], options, outside) => {
   const { units, grid, json, output = '' } = options
   const wishes = { ...(units && { units }), ...(grid && { grid }) }
   const lesson = readLesson(await readText(path, outside))
-  const broken = [
-    ...lesson.findings.filter(({ severity }) => severity === 'error'),
-    ...sameAtEverySize(fillLesson(lesson, wishes).findings),
-  ]
+  const broken = [...errorsIn(lesson.findings), ...sameAtEverySize(fillLesson(lesson, wishes).findings)]
   if (hasErrors(broken)) {
     tellFindings(path, [...new Set(broken)], options, outside)
     return exitCodes.lessonErrors

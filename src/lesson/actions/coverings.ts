@@ -1,6 +1,7 @@
 import type { Card } from '../../card/card.ts'
+import { ontoPanel } from '../../card/onto.ts'
 import type { Bond, Plate, Structure } from '../../card/structure.ts'
-import { turnOf } from '../../card/turn.ts'
+import { toMm } from '../../length/length.ts'
 
 /** One thing comes to lie over another: who sticks it first no longer gets at the other. */
 export interface Covering {
@@ -54,16 +55,10 @@ function overlap({ plates }: Structure, a: Bond, b: Bond): boolean {
 }
 
 /** What a plate covers of the one that it is stuck on, as a box. */
-function boxOf(
-  { over, turn, at }: Bond,
-  plate: Plate | undefined,
-): { least: number[]; most: number[] } | undefined {
+function boxOf(bond: Bond, plate: Plate | undefined): { least: number[]; most: number[] } | undefined {
   if (!plate) return undefined
-  const [cos, sin] = turnOf(turn)
-  const points = plate.outline.map(({ x, y }) => {
-    const [px, py] = [x.valueOf() * (over ? -1 : 1), y.valueOf()]
-    return [px * cos - py * sin + at.x.valueOf(), px * sin + py * cos + at.y.valueOf()]
-  })
+  const onto = ontoPanel(bond)
+  const points = plate.outline.map(({ x, y }) => onto([toMm(x), toMm(y)]))
   const along = (i: number): number[] => points.map((point) => point[i] ?? 0)
   return {
     least: [Math.min(...along(0)), Math.min(...along(1))],

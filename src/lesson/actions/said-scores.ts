@@ -1,5 +1,5 @@
 import type { Card } from '../../card/card.ts'
-import { evaluate, type Lookup, type Value } from '../../length/evaluate.ts'
+import { evaluate, type Lookup, lengthsOf, type Value } from '../../length/evaluate.ts'
 import { ExpressionError } from '../../length/expression.ts'
 import { type Length, same } from '../../length/length.ts'
 import { parseMeasure } from '../../length/parse.ts'
@@ -79,4 +79,4 @@ function says(
 }
 
 const lengthsIn = (value: Value | undefined): readonly Length[] =>
-  value?.kind === 'length' ? [value.value] : value?.kind === 'lengths' ? value.value : []
+  value && value.kind !== 'size' ? lengthsOf(value) : []

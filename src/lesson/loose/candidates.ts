@@ -1,5 +1,5 @@
 import type { Card } from '../../card/card.ts'
-import type { Value } from '../../length/evaluate.ts'
+import { lengthsOf, type Value } from '../../length/evaluate.ts'
 import { ExpressionError } from '../../length/expression.ts'
 import type { Length } from '../../length/length.ts'
 
@@ -47,10 +47,4 @@ function namedValue(card: Card, path: string): Value | undefined {
     if (error instanceof ExpressionError) return undefined
     throw error
   }
-}
-
-function lengthsOf(value: Value): readonly Length[] {
-  if (value.kind === 'length') return [value.value]
-  if (value.kind === 'size') return [value.value.width, value.value.height]
-  return value.kind === 'lengths' ? value.value : []
 }

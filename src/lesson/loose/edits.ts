@@ -1,3 +1,4 @@
+import { errorsIn } from '../../length/finding.ts'
 import type { Unit } from '../../length/length.ts'
 import { applyEdits, type Edit } from '../edits.ts'
 import { fillLesson } from '../fill.ts'
@@ -20,6 +21,8 @@ export interface Placed {
 export interface Looked {
   readonly lesson: Lesson
   readonly filled: FilledLesson
+  /** Whether all of its cards could be built, so that there are names. */
+  readonly complete: boolean
   readonly words: readonly LooseNumber[]
   readonly front: readonly LooseNumber[]
 }
@@ -44,7 +47,7 @@ export function lookAt({ lesson, filled }: Read, mayConvert = false): Looked {
   const found = complete
     ? looseInLesson({ lesson, filled, wishes: {}, prose: proseOf({ lesson, filled }) }, mayConvert)
     : { words: [], front: [] }
-  return { lesson, filled, ...found }
+  return { lesson, filled, complete, ...found }
 }
 
 /**
@@ -89,7 +92,6 @@ export function makeEdits(
 
 /** Whether a lesson has more errors than it had. */
 export function hasNewErrors(before: Read, after: Read): boolean {
-  const count = ({ filled }: Read): number =>
-    filled.findings.filter(({ severity }) => severity === 'error').length
+  const count = ({ filled }: Read): number => errorsIn(filled.findings).length
   return count(after) > count(before)
 }

@@ -20,6 +20,17 @@ export const partPattern = `(?:(?:an?|${whole})[ -])?${part}`
 /** `two`, `eight and a half`, `three quarters`, `half`. */
 export const wordAmountPattern = `(?:${partPattern}|(?:${whole}|an?)(?: and ${partPattern})?)`
 
+const tens: Readonly<Record<string, number>> = {
+  twenty: 20,
+  thirty: 30,
+  forty: 40,
+  fifty: 50,
+  sixty: 60,
+  ninety: 90,
+}
+/** The same, and numbers that lengths in words are too long for: `forty-five`. */
+export const longAmountPattern = `(?:(?:${Object.keys(tens).join('|')})(?:[ -]${whole})?|${wordAmountPattern})`
+
 /**
  * The number that a few words say: `eight and a half`, `three-quarters`, `an`, `half`.
  *
@@ -31,7 +42,7 @@ export function numberInWords(words: string): { value: Fraction; denominator: nu
   let count: number | undefined
   for (const word of words.toLowerCase().split(/[ -]+/)) {
     const below = parts[word] ?? parts[word.replace(/s$/, '')]
-    const n = word === 'a' || word === 'an' ? 1 : wholes.indexOf(word)
+    const n = word === 'a' || word === 'an' ? 1 : (tens[word] ?? wholes.indexOf(word))
     if (word === 'and') {
       value = value.add(count ?? 0)
       count = undefined
@@ -39,7 +50,7 @@ export function numberInWords(words: string): { value: Fraction; denominator: nu
       value = value.add(new Fraction(count ?? 1, below))
       denominator = below
       count = undefined
-    } else if (n > 0) count = n
+    } else if (n > 0) count = (count ?? 0) >= 20 && n < 10 ? (count ?? 0) + n : n
     else return undefined
   }
   value = value.add(count ?? 0)

@@ -19,7 +19,7 @@ export function ownCards({
 }
 
 /** The cards of a lesson before it is printed. */
-export function cardsAsWritten({ frontMatter, cards }: Lesson): Card[] {
+function cardsAsWritten({ frontMatter, cards }: Lesson): Card[] {
   const unit = frontMatter.units
   const grid = gridFor(frontMatter, unit)
   return cards.flatMap((block) => proveCard(block, { unit, grid }).card ?? [])

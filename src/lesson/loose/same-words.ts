@@ -34,7 +34,7 @@ function wordsOf(sentence: Sentence): string {
 }
 
 /** The lengths in the text of a measure, such as `8 × 6 in`; the text itself when it is no length. */
-export function valueOfText(text: string): string {
+function valueOfText(text: string): string {
   const [literal, ...more] = literalsIn(text)
   return literal && more.length === 0 && literal.start === 0 && literal.end === text.length
     ? valueOfLiteral(literal)
@@ -42,5 +42,5 @@ export function valueOfText(text: string): string {
 }
 
 /** A literal by what it comes to. */
-export const valueOfLiteral = ({ kind, lengths }: Literal): string =>
+const valueOfLiteral = ({ kind, lengths }: Literal): string =>
   `<${kind === 'length' && lengths.length > 1 ? 'list' : kind} ${lengths.map((length) => length.toFraction()).join(' ')}>`

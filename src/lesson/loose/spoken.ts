@@ -1,7 +1,7 @@
 import type { Card } from '../../card/card.ts'
 import { type FindMentions, mentionFinder } from '../prose/mentions.ts'
 import type { Named } from '../prose/named.ts'
-import type { Sentence } from '../prose/sentence.ts'
+import { overlaps, type Sentence } from '../prose/sentence.ts'
 
 /** What a sentence speaks of at one place: all the owners of names that the words may mean. */
 export interface Spoken {
@@ -39,7 +39,7 @@ export function spokenFinder(cards: readonly Card[], named: readonly Named[]): F
       end,
     }))
     const isFree = (start: number, end: number): boolean =>
-      found.every((one) => end <= one.start || one.end <= start)
+      !found.some((one) => overlaps(one, { start, end }))
     for (const { word, names, card } of [...shared, ...letters])
       for (const { index: start, 0: said } of sentence.words.matchAll(word))
         if (isFree(start, start + said.length))

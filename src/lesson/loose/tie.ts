@@ -1,4 +1,4 @@
-import type { Finding } from '../../length/finding.ts'
+import { errorsIn, type Finding } from '../../length/finding.ts'
 import type { Unit } from '../../length/length.ts'
 import { frontMatterEdit } from '../front-matter-edit.ts'
 import { editFor, hasNewErrors, lookAt, makeEdits, type Placed, read } from './edits.ts'
@@ -30,9 +30,8 @@ export function tieLesson(text: string): Tied {
   const units = isUnsaidMetric(written.lesson) ? ('mm' as const) : undefined
   const before = units ? read(text, units) : written
   const always = units ? [frontMatterEdit(text, written.lesson, 'units', units)] : []
-  const { lesson, filled, words, front } = lookAt(before, true)
-  const complete = filled.cards.length > 0 && filled.cards.length === lesson.cards.length
-  const errors = complete ? [] : filled.findings.filter(({ severity }) => severity === 'error')
+  const { lesson, filled, complete, words, front } = lookAt(before, true)
+  const errors = complete ? [] : errorsIn(filled.findings)
   const all = words.flatMap((number): Placed[] => {
     const { proposal } = number
     const edit = proposal && editFor(number, proposal, text)

@@ -1,5 +1,6 @@
+import { groupBy } from '../../length/group-by.ts'
 import type { Named } from './named.ts'
-import type { Sentence } from './sentence.ts'
+import { overlaps, type Sentence } from './sentence.ts'
 
 /** A place in a sentence where something of a card is spoken of. */
 export interface Mention {
@@ -37,7 +38,7 @@ export function mentionFinder(all: readonly Named[]): FindMentions {
     const lower = words.toLowerCase()
     for (const { word, named, by } of patterns.filter((pattern) => lower.includes(pattern.start)))
       for (const [start, end] of placesOf(word, words)) {
-        if (taken.some((other) => start < other.end && other.start < end)) continue
+        if (taken.some((other) => overlaps(other, { start, end }))) continue
         taken.push({ start, end })
         mentions.push(...named.map((one): Mention => ({ named: one, start, end, by })))
       }
@@ -104,10 +105,4 @@ function wordOf(name: string): Pick<Pattern, 'word' | 'start'> {
     word: new RegExp(`(?<![\\p{L}\\p{N}])${plural}(?![\\p{L}\\p{N}])`, 'giu'),
     start: start.toLowerCase(),
   }
-}
-
-function groupBy<T>(list: readonly T[], keyOf: (item: T) => string): Map<string, T[]> {
-  const groups = new Map<string, T[]>()
-  for (const item of list) groups.set(keyOf(item), [...(groups.get(keyOf(item)) ?? []), item])
-  return groups
 }

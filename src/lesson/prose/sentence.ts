@@ -1,6 +1,15 @@
 import type { Place } from '../../length/finding.ts'
 import type { CalloutKind, MeasureNode } from '../nodes.ts'
 
+/** A stretch of words, from where to where. */
+export interface Stretch {
+  readonly start: number
+  readonly end: number
+}
+
+/** Whether two stretches have a character in common. */
+export const overlaps = (a: Stretch, b: Stretch): boolean => a.start < b.end && b.start < a.end
+
 /** A measure within the words of a sentence. */
 export interface SaidMeasure {
   readonly node: MeasureNode

@@ -67,7 +67,7 @@ const goesOn = (text: string, parts: readonly Part[], at: number, rest: readonly
   })
 
 /** Several of it: `knives`, `batteries`, `punches`, `beads`. */
-export function pluralOf(word: string): string {
+function pluralOf(word: string): string {
   if (/knife$/.test(word)) return word.replace(/fe$/, 'ves')
   if (/[^aeiou]y$/.test(word)) return word.replace(/y$/, 'ies')
   if (/(?:s|x|ch|sh)$/.test(word)) return `${word}es`

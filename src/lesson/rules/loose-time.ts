@@ -1,46 +1,19 @@
 import type { Finding } from '../../length/finding.ts'
+import { longAmountPattern, numberInWords } from '../loose/number-words.ts'
 import { minutesIn } from '../minutes-in.ts'
-import type { Sentence } from '../prose/sentence.ts'
+import { overlaps, type Sentence } from '../prose/sentence.ts'
 import { isInEnglish } from './in-english.ts'
 import type { Rule } from './rule.ts'
 
-/** Numbers that are written out, in figures. */
-const inFigures: Readonly<Record<string, string>> = {
-  'a quarter of an': '1/4',
-  'half an': '1/2',
-  'half a': '1/2',
-  'three quarters of an': '3/4',
-  a: '1',
-  an: '1',
-  one: '1',
-  two: '2',
-  three: '3',
-  four: '4',
-  five: '5',
-  six: '6',
-  seven: '7',
-  eight: '8',
-  nine: '9',
-  ten: '10',
-  twelve: '12',
-  fifteen: '15',
-  twenty: '20',
-  thirty: '30',
-  forty: '40',
-  'forty-five': '45',
-  sixty: '60',
-  ninety: '90',
-}
-const written = Object.keys(inFigures)
-  .sort((a, b) => b.length - a.length)
-  .join('|')
-const number = `(?:\\d+(?:\\.\\d+)?(?: \\d/\\d)?|\\d*[¼½¾]|(?:${written})(?= ))`
+/** `twenty`, `half an`, `a quarter of an`. */
+const inWords = `${longAmountPattern}(?: of)?(?: an?)?(?= |-)`
+const number = `(?:\\d+(?:\\.\\d+)?(?: \\d/\\d)?|\\d*[¼½¾]|${inWords})`
 const time = new RegExp(
   `(?<![\\p{L}\\p{N}.,:/-])(?:${number}[ -]?(?:minutes?|mins?|hours?|hrs?)(?: (?:and )?${number}[ -]?(?:minutes?|mins?))?)(?![\\p{L}\\p{N}])`,
   'giu',
 )
 
-const numberInWords = new RegExp(`\\b(?:${written})(?= )`, 'g')
+const everyInWords = new RegExp(`\\b${inWords}`, 'g')
 
 /** A time stands in the words of a step, and does not count for the class. */
 export const looseTime: Rule = {
@@ -74,14 +47,18 @@ function told(
   counted: number,
 ): Finding[] {
   const end = start + words.length
-  const covers = (one: { start: number; end: number }): boolean => one.start < end && start < one.end
   const minutes = minutesIn(
     words
       .toLowerCase()
-      .replace(numberInWords, (word) => inFigures[word] ?? word)
+      .replace(everyInWords, (word) => inFigures(word))
       .replace('-', ' '),
   )
-  if (minutes === undefined || minutes <= counted || [...meant, ...measures].some(covers)) return []
+  if (
+    minutes === undefined ||
+    minutes <= counted ||
+    [...meant, ...measures].some((one) => overlaps(one, { start, end }))
+  )
+    return []
   return [
     {
       rule: 'loose-time',
@@ -95,3 +72,7 @@ function told(
     },
   ]
 }
+
+/** `half an` is `1/2`. */
+const inFigures = (words: string): string =>
+  numberInWords(words.replace(/(?: of)? an?$/, ''))?.value.toFraction() ?? words

@@ -1,4 +1,5 @@
 import { hasErrors } from '../../length/finding.ts'
+import { once } from '../../length/once.ts'
 import { actionsOf } from '../actions/actions.ts'
 import { courseOf } from '../actions/course.ts'
 import type { FilledLesson, Lesson } from '../lesson.ts'
@@ -6,6 +7,7 @@ import { type Mention, mentionFinder } from '../prose/mentions.ts'
 import { namedIn } from '../prose/named.ts'
 import type { Sentence } from '../prose/sentence.ts'
 import { sentencesOf } from '../prose/sentences.ts'
+import { isInEnglish } from './in-english.ts'
 import type { Prose } from './rule.ts'
 
 /** The words of a lesson, read when they are first asked for. */
@@ -37,14 +39,6 @@ const canBeFollowed = (
   { lesson, filled }: Parameters<typeof proseOf>[0],
   sentences: readonly Sentence[],
 ): boolean =>
-  /^en(?:$|-)/i.test(filled.frontMatter.lang) &&
+  isInEnglish({ filled }) &&
   !hasErrors(lesson.findings) &&
   sentences.every(({ measures }) => measures.every(({ node }) => node.text !== undefined))
-
-function once<T>(compute: () => T): () => T {
-  let kept: { value: T } | undefined
-  return () => {
-    kept ??= { value: compute() }
-    return kept.value
-  }
-}

@@ -2,7 +2,7 @@ import { within } from '../../card/at.ts'
 import type { Place } from '../../length/finding.ts'
 import type { FilledLesson, Lesson } from '../lesson.ts'
 import type { FindMentions } from '../prose/mentions.ts'
-import type { Sentence } from '../prose/sentence.ts'
+import { overlaps, type Sentence } from '../prose/sentence.ts'
 import { dangersIn, type Reading } from './danger.ts'
 import type { Hazard } from './hazard.ts'
 
@@ -75,7 +75,7 @@ function inSteps(looked: Looked): NamedDanger[] {
     let taken: ReturnType<FindMentions> | undefined
     const isTaken = (start: number, end: number): boolean => {
       taken ??= looked.mentions(sentence)
-      return taken.some((other) => start < other.end && other.start < end)
+      return taken.some((other) => overlaps(other, { start, end }))
     }
     return dangersIn(words, { ...readingOf(looked, 'step'), isTaken }).map(({ hazard, start, end }) => ({
       hazard,

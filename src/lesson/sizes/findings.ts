@@ -1,6 +1,7 @@
 import type { YamlBlock } from '../../card/yaml.ts'
 import { type Finding, listOf } from '../../length/finding.ts'
 import { formatSize } from '../../length/format.ts'
+import { groupBy } from '../../length/group-by.ts'
 import type { Size, Unit } from '../../length/length.ts'
 import { mainCard } from '../figure-target.ts'
 import type { FilledLesson, Lesson } from '../lesson.ts'
@@ -23,11 +24,9 @@ export function sizeFindings(lesson: Lesson, own: FilledLesson): Finding[] {
 }
 
 /** The prints of each size. */
-export function bySize(prints: readonly SizePrint[]): SizePrint[][] {
-  const sizes = new Map<SizePrint['other'], SizePrint[]>()
-  for (const print of prints) sizes.set(print.other, [...(sizes.get(print.other) ?? []), print])
-  return [...sizes.values()]
-}
+export const bySize = (prints: readonly SizePrint[]): SizePrint[][] => [
+  ...groupBy(prints, ({ other }) => other).values(),
+]
 
 /**
  * What is wrong in one size and not in the lesson's own print.
@@ -129,7 +128,7 @@ function worksElsewhere(
 }
 
 /** Each change is one of the block as it was after those before it. */
-export const changedBy = (block: YamlBlock, changes: readonly Change[]): YamlBlock =>
+const changedBy = (block: YamlBlock, changes: readonly Change[]): YamlBlock =>
   changes.reduce((now, { edit }) => changed(now, [edit]), block)
 
 function changesText(changes: readonly Change[], everywhere: boolean): string {

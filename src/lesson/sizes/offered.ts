@@ -25,7 +25,7 @@ export const unitsOf = ({ units }: Pick<FrontMatter, 'units'>): readonly [Unit, 
 export const sameSize = (a: Size, b: Size): boolean => same(a.width, b.width) && same(a.height, b.height)
 
 /** A size as it is written, with the sign that stands in print: `6 × 6 in`. */
-export const sizeLabel = (text: string): string => text.trim().replace(/\s*[x×]\s*(?=[\d.])/giu, ' × ')
+const sizeLabel = (text: string): string => text.trim().replace(/\s*[x×]\s*(?=[\d.])/giu, ' × ')
 
 /** The sizes that a lesson is offered in besides its own, each once. */
 export function otherSizes(own: FilledLesson, more: readonly OtherSize[] = []): OtherSize[] {

@@ -1,7 +1,7 @@
 import { checkCard } from '../../card/check.ts'
 import type { YamlBlock } from '../../card/yaml.ts'
 import { proveCard } from '../../fold/prove-card.ts'
-import type { Finding } from '../../length/finding.ts'
+import { errorsIn, type Finding } from '../../length/finding.ts'
 import type { Length, Size, Unit } from '../../length/length.ts'
 import { applyEdits, type Edit } from '../edits.ts'
 
@@ -17,9 +17,6 @@ export function changed(block: YamlBlock, edits: readonly Edit[]): YamlBlock {
   const inBlock = edits.map(({ start, end, text }) => ({ start: start - offset, end: end - offset, text }))
   return { ...block, text: applyEdits(block.text, inBlock) }
 }
-
-const errorsIn = (findings: readonly Finding[]): Finding[] =>
-  findings.filter(({ severity }) => severity === 'error')
 
 /** The mistakes of a card block itself, before anything is folded: quick to find. */
 export const blockErrors = (block: YamlBlock, closed: Size, rulers: readonly Ruler[]): Finding[] =>

@@ -1,3 +1,4 @@
+import { craftKnives } from '../prose/knives.ts'
 import type { Tool } from './tool.ts'
 
 /** What paper is cut, scored, folded and measured with. */
@@ -5,14 +6,7 @@ export const cuttingTools: readonly Tool[] = [
   { name: 'knife', work: ['cut'] },
   {
     name: 'craft knife',
-    words: [
-      'hobby knife',
-      'utility knife',
-      'trimming knife',
-      'art knife',
-      'precision knife',
-      'snap-off knife',
-    ],
+    words: craftKnives,
     is: ['knife'],
     work: ['cut'],
   },

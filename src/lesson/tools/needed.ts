@@ -1,7 +1,7 @@
 import type { FilledLesson } from '../lesson.ts'
 import type { FindMentions } from '../prose/mentions.ts'
 import { isRefused } from '../prose/refused.ts'
-import type { Sentence } from '../prose/sentence.ts'
+import { overlaps, type Sentence } from '../prose/sentence.ts'
 import type { Tool } from './tool.ts'
 import { toolsIn } from './vocabulary.ts'
 
@@ -23,7 +23,7 @@ export const askedIn = (sentences: readonly Sentence[], mentions: FindMentions):
     if (found.length === 0) return []
     const pieces = mentions(sentence)
     return found
-      .filter(({ start, end }) => !pieces.some((piece) => start < piece.end && piece.start < end))
+      .filter((named) => !pieces.some((piece) => overlaps(piece, named)))
       .map((named) => ({ ...named, sentence }))
   })
 

@@ -64,7 +64,7 @@ function askedText({ asked: { supplies, envelope, whole, lettering } }: Answer):
 }
 
 /** `6 1/8 × 4 3/8 in (about 156 × 111 mm)`. */
-export function inBothUnits(size: Size, unit: Unit): string {
+function inBothUnits(size: Size, unit: Unit): string {
   const other = unit === 'in' ? 'mm' : 'in'
   const mark = usualGrid[other]
   const round = { width: nearest(size.width, mark), height: nearest(size.height, mark) }

@@ -1,10 +1,9 @@
 import { checkCard } from '../../card/check.ts'
-import { readYaml, type YamlBlock } from '../../card/yaml.ts'
-import { ExpressionError } from '../../length/expression.ts'
-import { usualGrid } from '../../length/grid.ts'
+import type { YamlBlock } from '../../card/yaml.ts'
 import type { Size } from '../../length/length.ts'
-import { readSize } from '../../length/text.ts'
+import { writtenClosed } from '../../lesson/closed-wish.ts'
 import type { Lesson } from '../../lesson/lesson.ts'
+import { gridFor } from '../../lesson/ruler.ts'
 import { QuestionError } from './question.ts'
 
 /**
@@ -13,15 +12,11 @@ import { QuestionError } from './question.ts'
  * @throws QuestionError when it cannot be worked out.
  */
 export function ownSize(block: YamlBlock, { frontMatter }: Lesson): Size {
-  const entry = readYaml(block).top.value.fields.get('closed')?.value
-  try {
-    if (entry?.kind === 'text') return readSize(entry.text)
-  } catch (error) {
-    // It may be worked out from other names.
-    if (!(error instanceof ExpressionError)) throw error
-  }
-  const { units: unit, grid = usualGrid[unit] } = frontMatter
-  const { card } = checkCard(block, { unit, grid })
+  const { size } = writtenClosed(block)
+  if (size) return size
+  // It may be worked out from other names.
+  const { units: unit } = frontMatter
+  const { card } = checkCard(block, { unit, grid: gridFor(frontMatter, unit) })
   if (card) return card.closed
   throw new QuestionError(
     'The size of the card cannot be worked out, so its proportions are not known',

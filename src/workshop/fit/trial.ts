@@ -2,8 +2,9 @@ import type { Card } from '../../card/card.ts'
 import { checkCard } from '../../card/check.ts'
 import type { YamlBlock } from '../../card/yaml.ts'
 import { proveCard } from '../../fold/prove-card.ts'
-import type { Finding } from '../../length/finding.ts'
+import { errorsIn, type Finding } from '../../length/finding.ts'
 import { type Length, type Size, type Unit, zero } from '../../length/length.ts'
+import { once } from '../../length/once.ts'
 import { mainCard } from '../../lesson/figure-target.ts'
 import { fillLesson } from '../../lesson/fill.ts'
 import { fillTree } from '../../lesson/fill-tree.ts'
@@ -111,15 +112,4 @@ interface Others {
   readonly cards: readonly Card[]
   readonly pieces: readonly PaperPiece[]
   readonly findings: readonly Finding[]
-}
-
-const errorsIn = (findings: readonly Finding[]): Finding[] =>
-  findings.filter(({ severity }) => severity === 'error')
-
-function once<T>(compute: () => T): () => T {
-  let kept: { value: T } | undefined
-  return () => {
-    kept ??= { value: compute() }
-    return kept.value
-  }
 }

@@ -1,3 +1,4 @@
+import { craftKnives } from '../../prose/knives.ts'
 import type { Hazard } from '../hazard.ts'
 
 /**
@@ -10,12 +11,7 @@ export const blades: Hazard = {
   words: [
     'knife',
     'craft knife',
-    'hobby knife',
-    'utility knife',
-    'trimming knife',
-    'art knife',
-    'precision knife',
-    'snap-off knife',
+    ...craftKnives,
     'swivel knife',
     'stencil knife',
     'box cutter',
