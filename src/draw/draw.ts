@@ -1,23 +1,26 @@
-import { type Finding, listOf, suggestWord } from '../length/finding.ts'
+import { listOf, suggestWord } from '../length/finding.ts'
 import type { Unit } from '../length/length.ts'
 import type { ProvenCard } from '../lesson/lesson.ts'
 import type { FigureKind } from '../lesson/nodes.ts'
+import { drawApart } from './apart.ts'
 import { drawClosed } from './closed.ts'
 import { drawShutBox } from './closed-box.ts'
+import { drawEdgeOn } from './edge-on.ts'
 import { drawEnvelope } from './envelope.ts'
-import type { Figure } from './figure.ts'
+import type { Figure, FigureFinding } from './figure.ts'
 import type { FigureOptions } from './fit.ts'
 import { drawFlat } from './flat.ts'
+import { drawFolding } from './folding.ts'
 import { frame, type Sheet } from './frame.ts'
+import { drawLettering } from './lettering.ts'
 import { drawPlace } from './place.ts'
 import { spanView } from './place-span.ts'
 import { layerView } from './place-view.ts'
 import { drawStanding } from './standing.ts'
 
+export type { FigureFinding } from './figure.ts'
 export type { FigureOptions } from './fit.ts'
 
-/** What is wrong with a figure that cannot be drawn; its place is that of the directive, which this stage does not know. */
-export type FigureFinding = Omit<Finding, 'place'>
 export type Drawn = Figure | { readonly findings: readonly FigureFinding[] }
 
 type Draw = (
@@ -68,7 +71,17 @@ const closed: Draw = ({ card, proof }, _of, unit, options) => {
 const envelope: Draw = ({ card }, _of, unit, options) =>
   card.envelope ? drawEnvelope(card, card.envelope, unit, options) : noEnvelope
 
-const kinds: Partial<Record<FigureKind, Draw>> = { flat, place, closed, standing, envelope }
+const kinds: Partial<Record<FigureKind, Draw>> = {
+  flat,
+  place,
+  folding: drawFolding,
+  closed,
+  standing,
+  edge: drawEdgeOn,
+  apart: drawApart,
+  lettering: drawLettering,
+  envelope,
+}
 
 /**
  * Draws a figure of a card.

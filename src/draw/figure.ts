@@ -1,4 +1,5 @@
 import type { Element } from 'hast'
+import type { Finding } from '../length/finding.ts'
 
 /** A drawn figure: an `svg` element whose `title` and `desc` say what it shows, and its size in print. */
 export interface Figure {
@@ -9,3 +10,6 @@ export interface Figure {
   /** What a sighted reader takes from it: sizes, positions, what goes where. */
   readonly alternative: string
 }
+
+/** What is wrong with a figure that cannot be drawn; its place is that of the directive, which this stage does not know. */
+export type FigureFinding = Omit<Finding, 'place'>

@@ -1,3 +1,4 @@
+import type { LabelWord } from '../lesson/label-words.ts'
 import { extent } from './frame.ts'
 import type { Mark } from './mark.ts'
 
@@ -13,6 +14,8 @@ export interface FigureOptions {
   readonly legend?: boolean
   /** No larger than this: mm on paper for one mm of the card, so that several figures compare. */
   readonly mostScale?: number
+  /** Which numbers and names stand in it; without it, those that the kind of figure usually has. */
+  readonly labels?: readonly LabelWord[]
   /** What the ids in it begin with, a word that no other figure on the page has; without it they follow from the content. */
   readonly key?: string
 }

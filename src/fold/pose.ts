@@ -68,6 +68,30 @@ export interface Standing {
   readonly pose: Pose
 }
 
+/** One thing that a hand does on the way from the flat sheet to the shut card. */
+export interface Act {
+  /** When it begins and ends, as shares of the whole way. Acts follow one another without a gap. */
+  readonly from: number
+  readonly to: number
+  /** The creases that bend, each by the two plates that it joins. */
+  readonly bends: readonly (readonly [string, string])[]
+  /** The plates that are stuck on when it begins. They are missing in all poses before. */
+  readonly joins: readonly string[]
+}
+
+/**
+ * How the card is made: from the sheet that lies flat, with what can be stuck on it as it lies, to the shut card. What
+ * holds creases together comes where they stand as they should when it is stuck on.
+ */
+export interface Making {
+  readonly acts: readonly Act[]
+  /**
+   * Where the plates are after `share` of the way from flat (0) to shut (1), in the frame of `between`, which goes on
+   * from there: the plate that stays put lies or stands as in the standing card.
+   */
+  readonly poseAt: (share: number) => Pose | undefined
+}
+
 /** What folding a structure found out. */
 export interface Proof {
   /** Missing when the card does not fold flat; then `findings` says why. */
@@ -82,5 +106,7 @@ export interface Proof {
    * from the flat sheet to the shut card; those that move together in a ring left out. Undefined when none was found.
    */
   readonly folding: () => readonly (readonly [string, string])[] | undefined
+  /** How the card is made from the flat sheet; undefined when it does not shut or no way was found. */
+  readonly making: () => Making | undefined
   readonly findings: readonly Finding[]
 }

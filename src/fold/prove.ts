@@ -26,7 +26,14 @@ import { unfoldingOf } from './unfolding.ts'
 export function foldCard(structure: Structure): Proof {
   const findings: Finding[] = []
   const main = mainOf(structure, findings)
-  if (!main) return { freedom: 0, between: () => undefined, folding: () => undefined, findings }
+  if (!main)
+    return {
+      freedom: 0,
+      between: () => undefined,
+      folding: () => undefined,
+      making: () => undefined,
+      findings,
+    }
   const { assembly, rings, folds, closed, unfolding } = main
   const motion = motionOf(assembly, rings, folds, structure.display, findings, unfolding)
   findings.push(...crossingsWhileOpening(assembly, motion))
@@ -36,7 +43,7 @@ export function foldCard(structure: Structure): Proof {
       .reverse()
   const laid = closed()
   const standing = standingOf(assembly, motion, structure.display, laid, folds)
-  return { closed: laid, ...standing, folding, findings }
+  return { closed: laid, ...standing, folding, making: () => undefined, findings }
 }
 
 /** How a card lies shut, without how it gets there; undefined when it does not shut. */

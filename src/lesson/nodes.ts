@@ -1,6 +1,7 @@
 import type { BlockContent, Data, Parent, PhrasingContent } from 'mdast'
 import type { Literal, Node } from 'unist'
 import type { Place } from '../length/finding.ts'
+import type { LabelWord } from './label-words.ts'
 
 /** `{base.size}`: a measure. `text` is filled in once the cards are built. */
 export interface MeasureNode extends Literal {
@@ -43,6 +44,8 @@ export const figureKinds = [
   'closed',
   'standing',
   'edge',
+  'apart',
+  'lettering',
   'sheet',
   'envelope',
 ] as const
@@ -54,6 +57,8 @@ export interface FigureNode extends Parent {
   show: FigureKind
   /** Name of a piece, layer or card; absent means the whole card. */
   of?: string
+  /** Which numbers and names stand in it: `label="scores size"`. Absent, the figure and its step say. */
+  labels?: readonly LabelWord[]
   /** The caption. */
   children: PhrasingContent[]
   data?: Data & {

@@ -32,7 +32,13 @@ test.each(['folding', 'edge', 'sheet'] as const)('%s is not drawn yet, and says 
 })
 
 test('a card that does not fold can be drawn flat, but not standing, shut or with a span', () => {
-  const proof = { freedom: 0, between: () => undefined, folding: () => undefined, findings: [] }
+  const proof = {
+    freedom: 0,
+    between: () => undefined,
+    folding: () => undefined,
+    making: () => undefined,
+    findings: [],
+  }
   const flat = { card: card.card, proof }
   expect(drawFigure('flat', flat, undefined, 'in')).toHaveProperty('svg')
   for (const [show, of] of [

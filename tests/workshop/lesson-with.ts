@@ -32,7 +32,16 @@ export function lessonWith(
   const cards = Object.entries(blocks).map(([name, text]) => {
     const { card, findings } = checkCard({ name, text, place }, { unit, grid })
     if (!card) throw new Error(findings.map((f) => f.message).join('\n'))
-    return { card, proof: { freedom: 1, between: () => undefined, folding: () => undefined, findings: [] } }
+    return {
+      card,
+      proof: {
+        freedom: 1,
+        between: () => undefined,
+        folding: () => undefined,
+        making: () => undefined,
+        findings: [],
+      },
+    }
   })
   return {
     frontMatter: {
