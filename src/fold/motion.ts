@@ -54,7 +54,7 @@ export function motionOf(
     linkage,
     freedom: freedom.all,
     isLed: rests.length > 0 || rings.cycles.length > 0,
-    foldsAt: (share) => opening && foldsAt(linkage, moving, opening, share),
+    foldsAt: (share) => opening && foldsOn(linkage, moving, opening, share),
   }
 }
 
@@ -78,7 +78,7 @@ function openFreely(
     crossingsAt(
       assembly,
       linkage,
-      evenly((share) => foldsAt(linkage, [], found, share)),
+      evenly((share) => foldsOn(linkage, [], found, share)),
     ).length > 0
   if (drives.length < 2 || !crosses(together)) return together
   const first = (unfolding() ?? []).filter((joint) => folds[joint] !== shut[joint])
@@ -89,7 +89,7 @@ function openFreely(
 }
 
 /** Between two moments that are known, the folds are blended and the rings closed again. */
-function foldsAt(
+export function foldsOn(
   linkage: Linkage,
   moving: readonly number[],
   { moments, led }: Opening,

@@ -53,12 +53,19 @@ export function viewOf(
   const ends = ([[1, 0, 0], upright ? [0, 1, 0] : [0, 0, -1], upright ? [0, 0, 1] : [0, 1, 0]] as const).map(
     ([x, y, z]): Vector => [x * cos + z * sin, y, z * cos - x * sin],
   )
-  const axes = [shown.right, shown.up, shown.normal]
+  const [x = [1, 0, 0], y = [0, 1, 0], z = [0, 0, 1]] = ends
+  return movedTo(shown, { origin: [0, 0, 0], right: x, up: y, normal: z })
+}
+
+/** The rigid motion that takes one placement to another. */
+export function movedTo(from: Placement, to: Placement): (placement: Placement) => Placement {
+  const axes = [from.right, from.up, from.normal]
+  const ends = [to.right, to.up, to.normal]
   const row = (k: 0 | 1 | 2): Vector =>
     axes.reduce<Vector>((all, axis, i) => sum(all, axis, ends[i]?.[k] ?? 0), [0, 0, 0])
   const rows: Turn = [row(0), row(1), row(2)]
   return ({ origin, right, up, normal }) => ({
-    origin: turned(rows, sum(origin, shown.origin, -1)),
+    origin: sum(turned(rows, sum(origin, from.origin, -1)), to.origin),
     right: turned(rows, right),
     up: turned(rows, up),
     normal: turned(rows, normal),

@@ -1,15 +1,19 @@
 import type { Structure } from '../card/structure.ts'
 import type { Finding } from '../length/finding.ts'
+import { once } from '../length/once.ts'
 import { type Assembly, assemblyOf } from './assembly.ts'
 import { type Bodies, bodiesOf } from './bodies.ts'
 import { boxOf, isBox } from './box.ts'
 import { growthOf } from './growth.ts'
+import { linkageOf } from './joints.ts'
+import { makingOf } from './making.ts'
 import { type Model, modelOf } from './model.ts'
 import { motionOf } from './motion.ts'
 import { crossingsWhileOpening } from './movement.ts'
-import type { Closed, Proof } from './pose.ts'
+import type { Closed, Making, Proof } from './pose.ts'
 import { type Rings, ringsOf } from './rings.ts'
 import { sectionOf } from './section.ts'
+import type { Sheet } from './sheet.ts'
 import { shutInSpace, shutSection } from './shut.ts'
 import { closedOf } from './shut-pose.ts'
 import { standingOf } from './standing.ts'
@@ -43,7 +47,32 @@ export function foldCard(structure: Structure): Proof {
       .reverse()
   const laid = closed()
   const standing = standingOf(assembly, motion, structure.display, laid, folds)
-  return { closed: laid, ...standing, folding, making: () => undefined, findings }
+  const making = once((): Making | undefined =>
+    makingOf(
+      structure,
+      { assembly, folds, motion, closed: laid, poseBetween: standing.between, folding: folding() },
+      sheetOf,
+    ),
+  )
+  return { closed: laid, ...standing, folding, making, findings }
+}
+
+/** A sheet that lies flat; undefined when its plates do not hang together as they should. */
+function sheetOf(structure: Structure): Sheet | undefined {
+  const findings: Finding[] = []
+  const model = modelOf(structure, findings)
+  const assembly = model && spread(model, bodiesOf(model, findings), model.shown, findings)
+  if (!assembly || findings.length > 0) return undefined
+  const rings = ringsOf(assembly.bodies, assembly.links)
+  return {
+    assembly,
+    rings,
+    linkage: linkageOf(
+      assembly,
+      rings,
+      assembly.links.map(() => 0),
+    ),
+  }
 }
 
 /** How a card lies shut, without how it gets there; undefined when it does not shut. */

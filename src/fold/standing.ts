@@ -1,11 +1,9 @@
 import type { Display } from '../card/structure.ts'
 import type { Assembly } from './assembly.ts'
-import { framesAt } from './linkage.ts'
 import type { Motion } from './motion.ts'
-import { boxRound, moved, placed, viewOf } from './place.ts'
+import { boxRound, moved, viewOf } from './place.ts'
 import type { Closed, Placement, Pose, Proof, Vector } from './pose.ts'
-import { settled } from './settled.ts'
-import { stackingOf } from './stacking.ts'
+import { named, posing } from './posing.ts'
 
 /**
  * Reads the standing card, and what lies between, off the motion. The card stands on the table, centred sideways and in
@@ -22,27 +20,27 @@ export function standingOf(
 ): Pick<Proof, 'standing' | 'freedom' | 'between'> {
   const { plates, model } = assembly
   const shown = plates.findIndex(({ index }) => index === model.shown)
-  const flat = plates.map(() => 0)
-  const place = (folds: readonly number[], heights: readonly number[], seen: Display): Placement[] => {
-    const all = placed(assembly, framesAt(linkage, folds), heights)
+  const { bare, laid } = posing(assembly, linkage, closed, shut)
+  const seenBy = (all: readonly Placement[], seen: Display): Placement[] => {
     const base = all[shown]
-    return base ? all.map(viewOf(base, seen)) : all
+    return base ? all.map(viewOf(base, seen)) : [...all]
   }
-  const heights = stackingOf(assembly)
   const end = foldsAt(1)
-  const centre = end ? middleOf(boxRound(assembly, place(end, flat, display))) : [0, 0, 0]
+  const [x, , z] = end ? middleOf(boxRound(assembly, seenBy(bare(end), display))) : [0, 0, 0]
   const poseOf = (folds: readonly number[]): Pose => {
-    const all = place(folds, settled(assembly, heights, closed, shut, folds), display)
+    const all = seenBy(laid(folds), display)
     const [low] = boxRound(assembly, all)
-    const by: Vector = [-(centre[0] ?? 0), -low[1], -(centre[2] ?? 0)]
-    return new Map(all.map((at, i) => [model.plates[plates[i]?.index ?? 0]?.name ?? '', moved(at, by)]))
+    return named(
+      assembly,
+      all.map((at) => moved(at, [-x, -low[1], -z])),
+    )
   }
   const between = (share: number): Pose | undefined => {
     const folds = foldsAt(share)
     return folds && poseOf(folds)
   }
   if (!end) return { freedom, between }
-  const [low, high] = boxRound(assembly, place(end, flat, { ...display, turn: 0 }))
+  const [low, high] = boxRound(assembly, seenBy(bare(end), { ...display, turn: 0 }))
   const [width, height, depth] = [high[0] - low[0], high[1] - low[1], high[2] - low[2]]
   return { standing: { width, height, depth, pose: poseOf(end) }, freedom, between }
 }
