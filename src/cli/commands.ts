@@ -88,6 +88,14 @@ export const commands: Readonly<Record<string, Command>> = {
     flags: ['people', 'spare', ...wishes, 'paper', 'theme', 'json', ...file],
     load: async () => (await reading()).kit,
   },
+  runsheet: {
+    operands: 'CLASS',
+    least: 1,
+    most: 1,
+    help: 'lay the steps of a class along the clock, with breaks and what to have ready; CLASS is a small YAML file; `-o` names a `.pdf`, `.html`, `.md` or `.csv` file',
+    flags: [...wishes, 'paper', 'theme', 'json', ...file],
+    load: async () => (await import('./commands/runsheet.ts')).runsheet,
+  },
   fit: {
     operands: 'LESSON',
     least: 1,

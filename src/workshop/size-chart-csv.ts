@@ -1,8 +1,6 @@
 import { listOf } from '../length/finding.ts'
+import { csvOf } from './csv.ts'
 import type { ChartColumn, SizeChart } from './size-chart.ts'
-
-/** Read by a spreadsheet as UTF-8 and not as the letters of some country. */
-const mark = '\ufeff'
 
 /**
  * A chart as comma-separated values (RFC 4180), a column for each size and unit. Measures are text with their unit: a
@@ -22,9 +20,8 @@ export function sizeChartCsv({ blocks }: SizeChart): string {
       ]),
     ),
   ])
-  const lines = tables.map((table) => table.map((row) => `${row.map(field).join(',')}\r\n`).join(''))
   // Cards with other columns follow below an empty line.
-  return mark + lines.join('\r\n')
+  return csvOf(tables)
 }
 
 const headOf = ({ label, unit, works }: ChartColumn): string =>
@@ -32,9 +29,3 @@ const headOf = ({ label, unit, works }: ChartColumn): string =>
 
 const cellOf = (text: string, column: ChartColumn | undefined): string =>
   /\d/.test(text) && column ? `${text} ${column.unit}` : text
-
-/** A field as RFC 4180 writes it. What a spreadsheet would take for a formula stays text. */
-function field(text: string): string {
-  const safe = /^[=+\-@\t]/.test(text) ? `'${text}` : text
-  return /[",\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe
-}

@@ -1,0 +1,45 @@
+import { extname } from 'node:path'
+import type { FilledLesson } from '../lesson/lesson.ts'
+import type { Listing } from '../workshop/listing.ts'
+import { listingText } from '../workshop/listing-text.ts'
+import { answer, asJson } from './answer.ts'
+import type { Options } from './flags.ts'
+import type { Outside } from './outside.ts'
+
+/** The forms that an answer can take. */
+export interface Forms {
+  readonly json: () => unknown
+  readonly listing: () => Listing
+  /** Missing where a list is none that a spreadsheet would want. */
+  readonly csv?: () => Promise<string>
+  /** Columns of the terminal beyond which the last cell of a row goes on below itself. */
+  readonly width?: number
+}
+
+/**
+ * Gives a list to the terminal, or as the kind of file that `-o` names: text, Markdown, comma-separated values, or
+ * printed in the style of a lesson's handout.
+ *
+ * @param from the file that it is made from, and a word for the names of the files.
+ * @throws what `printPages` throws.
+ */
+export async function answerListing(
+  { json, listing, csv, width }: Forms,
+  lesson: FilledLesson,
+  from: { readonly path: string; readonly what: string },
+  options: Options,
+  outside: Outside,
+): Promise<void> {
+  const { output = '' } = options
+  const ending = extname(output).toLowerCase()
+  if (options.json) return answer(asJson(json()), options, outside)
+  if (output === '' || ending === '.txt')
+    return answer(listingText(listing(), output === '' ? width : undefined), options, outside)
+  if (ending === '.md') {
+    const { listingMarkdown } = await import('../workshop/listing-markdown.ts')
+    return answer(listingMarkdown(listing()), options, outside)
+  }
+  if (ending === '.csv' && csv) return answer(await csv(), options, outside)
+  const { printListing } = await import('./commands/printing.ts')
+  await printListing(listing(), lesson, from, options, outside)
+}

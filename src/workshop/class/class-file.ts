@@ -1,0 +1,111 @@
+import type Fraction from 'fraction.js'
+import type { Place } from '../../length/finding.ts'
+import type { Length, Size, Unit } from '../../length/length.ts'
+import type { Clock } from './clock.ts'
+
+/** Money of no particular land: an exact number of the class file's currency. */
+export type Money = Fraction
+
+/** What a class file says: who comes, what is made, and what paper and supplies are to be had. */
+export interface ClassFile {
+  readonly title?: string
+  readonly lessons: readonly ClassLesson[]
+  readonly people: number
+  readonly spare: number
+  /** Of all lists, if it is not that of the first lesson. */
+  readonly units?: Unit
+  /** What stands before or behind a price, such as `£` or `EUR`. */
+  readonly currency: string
+  /** By the name of the stock, in the order of the file. */
+  readonly sheets: ReadonlyMap<string, readonly SheetOffer[]>
+  readonly supplies: ReadonlyMap<string, SupplyOffer>
+  readonly trimmer: Trimmer
+  readonly times: ClassTimes
+}
+
+/** A lesson of the class, and what is different in it. */
+export interface ClassLesson {
+  /** As written, from the folder of the class file. */
+  readonly path: string
+  readonly place: Place
+  /** How many make it, if not everybody does. */
+  readonly people?: number
+  readonly closed?: Size
+  /** For a stock of the lesson, how many take which stock in its place. */
+  readonly choices: readonly Choice[]
+}
+
+/** `dark blue card: {dark blue card: 8, dark green card: 6}` */
+export interface Choice {
+  readonly stock: string
+  readonly place: Place
+  readonly takes: readonly { readonly stock: string; readonly people: number }[]
+}
+
+/** One size of sheet of a stock. */
+export interface SheetOffer {
+  readonly size: Size
+  readonly place: Place
+  /** Of one sheet. */
+  readonly price?: Money
+  /** Lie in the cupboard already. */
+  readonly have: number
+  /** Are to be had at most, with those; undefined for as many as are wanted. */
+  readonly limit?: number
+  /** Are sold only in packs of so many. */
+  readonly pack: number
+  /** Which way the fibres run: along the longer side, the shorter one, the width or the height. */
+  readonly grain?: 'long' | 'short' | 'width' | 'height'
+  /** `upright`: the pattern has a top. */
+  readonly direction?: 'upright'
+  /** Cut off on every side before anything else, such as a deckle edge. */
+  readonly trim: Length
+  /** Whether it is what is left of another sheet: used before new ones. */
+  readonly offcut: boolean
+}
+
+/** How a supply is sold. */
+export interface SupplyOffer {
+  readonly place: Place
+  /** How much is in a roll or a pack: a length, or a number of things. */
+  readonly sold?:
+    | { readonly kind: 'roll'; readonly length: Length }
+    | { readonly kind: 'pack'; readonly count: number }
+  /** Of one roll, pack or thing. */
+  readonly price?: Money
+  /** There already. */
+  readonly have?:
+    | { readonly kind: 'length'; readonly length: Length }
+    | { readonly kind: 'count'; readonly count: number }
+}
+
+/** What the paper is cut with. */
+export interface Trimmer {
+  /** Lost at every cut: nothing with a blade. */
+  readonly gap: Length
+}
+
+/** When the class begins and should end, and what its time goes on besides the steps; in minutes. */
+export interface ClassTimes {
+  readonly start?: Clock
+  readonly end?: Clock
+  /** Before the first step. */
+  readonly welcome: number
+  /** After the last one. */
+  readonly clearing: number
+  /** In the order of the clock. */
+  readonly breaks: readonly Pause[]
+}
+
+export interface Pause {
+  readonly at: Clock
+  readonly minutes: number
+  readonly name: string
+  readonly place: Place
+}
+
+/** Lessons that each have people of their own, and no more of them than come, are made at the same time. */
+export function atOnce({ lessons, people }: Pick<ClassFile, 'lessons' | 'people'>): boolean {
+  const own = lessons.map((lesson) => lesson.people ?? people)
+  return own.length > 1 && own.reduce((sum, n) => sum + n, 0) <= people
+}

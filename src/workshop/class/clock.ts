@@ -1,0 +1,24 @@
+/** A time of day, in minutes after midnight. */
+export type Clock = number
+
+/**
+ * Reads a time as people write it: `10:00`, `9.30`, `14h15`, `2 pm`, `10:30 am`.
+ *
+ * @returns undefined when it is none.
+ */
+export function clockIn(text: string): Clock | undefined {
+  const [, hours, minutes = '0', half] =
+    /^(\d{1,2})(?:\s*[:.h]\s*(\d{2})?)?\s*(am|pm|a\.m\.|p\.m\.)?$/i.exec(text.trim()) ?? []
+  if (hours === undefined) return undefined
+  const [h, m] = [Number(hours), Number(minutes)]
+  if (m > 59 || h > (half ? 12 : 23) || (half && h === 0)) return undefined
+  const late = half?.toLowerCase().startsWith('p')
+  return (half ? (h % 12) + (late ? 12 : 0) : h) * 60 + m
+}
+
+/** `09:05`; after midnight it goes on from 00:00. */
+export function clockText(clock: Clock): string {
+  const two = (n: number): string => String(n).padStart(2, '0')
+  const whole = Math.round(clock)
+  return `${two(Math.floor(whole / 60) % 24)}:${two(whole % 60)}`
+}

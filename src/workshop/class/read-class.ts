@@ -1,0 +1,104 @@
+import { checkKeys, type Reading, report, wordOf } from '../../card/reading.ts'
+import { type Fields, readYaml } from '../../card/yaml.ts'
+import type { Finding } from '../../length/finding.ts'
+import { zero } from '../../length/length.ts'
+import { readingOf, textsOf } from '../../lesson/yaml-reading.ts'
+import { countIn, lengthIn } from './amounts.ts'
+import type { ClassFile, ClassLesson } from './class-file.ts'
+import { lessonsIn } from './read-lessons.ts'
+import { sheetsIn } from './read-sheets.ts'
+import { suppliesOffered } from './read-supplies.ts'
+import { timeKeys, timesIn } from './read-times.ts'
+
+const keys = [
+  'title',
+  'lesson',
+  'lessons',
+  'choices',
+  'people',
+  'spare',
+  'units',
+  'currency',
+  'sheets',
+  'supplies',
+  'trimmer',
+  ...timeKeys,
+] as const
+
+/**
+ * Reads a class file. What is wrong is told with its place, and the rest is read all the same.
+ *
+ * @param text of the file: YAML.
+ */
+export function readClass(text: string): { file: ClassFile; findings: readonly Finding[] } {
+  const start = text.startsWith('\ufeff') ? 1 : 0
+  const { top, findings } = readYaml({
+    text: text.slice(start).replace(/\r\n?/g, '\n'),
+    place: { line: 1, column: 1, offset: start },
+  })
+  const { fields } = top.value
+  const reading = readingOf(findings)
+  checkKeys(reading, fields, keys, 'the class file')
+  const entry = (key: (typeof keys)[number]) => fields.get(key)?.value
+  const [title] = textsOf(reading, entry('title'), '`title` wants a text', 'Write `title: Saturday class`')
+  const [currency] = textsOf(reading, entry('currency'), '`currency` wants a sign', 'Write `currency: £`')
+  const people = countIn(reading, entry('people'), 'people', 1)
+  if (!fields.has('people'))
+    report(
+      reading,
+      'missing-key',
+      top.keyPlace,
+      'The class does not say how many people come',
+      'Add `people: 12`',
+    )
+  const lessons = lessonsIn(reading, fields, top.keyPlace)
+  return {
+    file: {
+      ...(title && { title: title.text.trim() }),
+      lessons: lessons.map((lesson) => checked(reading, lesson, people)),
+      people: people ?? 1,
+      spare: countIn(reading, entry('spare'), 'spare', 0) ?? 0,
+      ...(fields.has('units') && { units: wordOf(reading, entry('units'), ['in', 'mm']) }),
+      currency: currency?.text.trim() ?? '',
+      sheets: sheetsIn(reading, entry('sheets')),
+      supplies: suppliesOffered(reading, entry('supplies')),
+      trimmer: trimmerIn(reading, fields),
+      times: timesIn(reading, fields),
+    },
+    findings,
+  }
+}
+
+function trimmerIn(reading: Reading, fields: Fields): ClassFile['trimmer'] {
+  const entry = fields.get('trimmer')?.value
+  if (entry?.kind !== 'map') {
+    if (entry && entry.kind !== 'empty')
+      report(
+        reading,
+        'value',
+        entry.place,
+        '`trimmer` wants keys',
+        'Write for example `trimmer: {gap: 1 mm}`',
+      )
+    return { gap: zero }
+  }
+  checkKeys(reading, entry.fields, ['gap'], 'the trimmer')
+  return { gap: lengthIn(reading, entry.fields.get('gap')?.value, 'gap') ?? zero }
+}
+
+/** Whether as many choose as come. */
+function checked(reading: Reading, lesson: ClassLesson, all: number | undefined): ClassLesson {
+  const people = lesson.people ?? all
+  for (const { stock, place, takes } of lesson.choices) {
+    const chosen = takes.reduce((sum, take) => sum + take.people, 0)
+    if (people !== undefined && chosen !== people)
+      report(
+        reading,
+        'choices',
+        place,
+        `${chosen} people choose for \`${stock}\`, but ${people} make this lesson`,
+        `Make the numbers add up to ${people}`,
+      )
+  }
+  return lesson
+}

@@ -1,0 +1,98 @@
+import { attempt, fieldsOf, type Reading, report, wordOf } from '../../card/reading.ts'
+import type { Entry, Fields } from '../../card/yaml.ts'
+import { minus, type Size, times, zero } from '../../length/length.ts'
+import { readSize } from '../../length/text.ts'
+import { textsOf } from '../../lesson/yaml-reading.ts'
+import { checkSaleKeys, countIn, lengthIn, moneyIn } from './amounts.ts'
+import type { SheetOffer } from './class-file.ts'
+
+const keys = ['size', 'price', 'have', 'limit', 'pack', 'grain', 'direction', 'trim', 'offcuts'] as const
+const example = 'Write for example `dark blue card: {size: 12 x 12 in, price: 0.60}`'
+
+/** The sheets that are to be had, by stock: one size each, or a list of sizes. */
+export function sheetsIn(reading: Reading, entry: Entry | undefined): Map<string, SheetOffer[]> {
+  const sheets = new Map<string, SheetOffer[]>()
+  for (const { key, value } of fieldsOf(
+    reading,
+    entry,
+    '`sheets` wants stocks with their sizes',
+    example,
+  ).values()) {
+    const offers = (value.kind === 'list' ? value.items : [value]).flatMap((item) => offersOf(reading, item))
+    if (offers.length > 0) sheets.set(key, offers)
+  }
+  return sheets
+}
+
+/** One size of sheet, with the offcuts that lie by it. A size alone needs no braces. */
+function offersOf(reading: Reading, entry: Entry): SheetOffer[] {
+  if (entry.kind === 'text') {
+    const size = sizeIn(reading, entry)
+    return size ? [{ size, place: entry.place, ...plain }] : []
+  }
+  const fields = fieldsOf(reading, entry, 'A sheet wants its size', example)
+  checkSaleKeys(reading, fields, keys, 'a sheet')
+  const size = sizeIn(reading, fields.get('size')?.value)
+  const offcuts = offcutsOf(reading, fields)
+  if (!size) {
+    if (offcuts.length === 0 && !fields.has('size'))
+      report(reading, 'missing-key', entry.place, 'This sheet has no size', example)
+    return offcuts
+  }
+  const trim = lengthIn(reading, fields.get('trim')?.value, 'trim') ?? zero
+  if (tooMuch(size, trim)) {
+    report(
+      reading,
+      'value',
+      fields.get('trim')?.keyPlace ?? entry.place,
+      'Trimmed by this, nothing is left of the sheet',
+      'Write what is cut off one side, such as `trim: 5 mm`',
+    )
+    return offcuts
+  }
+  const price = moneyIn(reading, fields.get('price')?.value)
+  const limit = countIn(reading, fields.get('limit')?.value, 'limit', 0)
+  const has = (key: (typeof keys)[number]): boolean => fields.has(key)
+  return [
+    ...offcuts,
+    {
+      size,
+      place: fields.get('size')?.keyPlace ?? entry.place,
+      ...(price !== undefined && { price }),
+      have: countIn(reading, fields.get('have')?.value, 'have', 0) ?? 0,
+      ...(limit !== undefined && { limit }),
+      pack: countIn(reading, fields.get('pack')?.value, 'pack', 1) ?? 1,
+      ...(has('grain') && {
+        grain: wordOf(reading, fields.get('grain')?.value, ['long', 'short', 'width', 'height']),
+      }),
+      ...(has('direction') && { direction: wordOf(reading, fields.get('direction')?.value, ['upright']) }),
+      trim,
+      offcut: false,
+    },
+  ]
+}
+
+const plain = { have: 0, pack: 1, trim: zero, offcut: false } as const
+
+const tooMuch = ({ width, height }: Size, trim: typeof zero): boolean =>
+  [width, height].some((side) => minus(side, times(trim, 2)).lte(0))
+
+function sizeIn(reading: Reading, entry: Entry | undefined): Size | undefined {
+  const [text] = textsOf(reading, entry, 'A size is wanted here', example)
+  const size = text && attempt(reading, text, readSize)
+  if (!text || !size || (size.width.gt(0) && size.height.gt(0))) return size
+  report(reading, 'value', text.place, 'A sheet is larger than nothing', example)
+  return undefined
+}
+
+/** `offcuts: [5 x 7 in, 2 of 4 x 6 in]`: they lie there already, and are used before anything is bought. */
+function offcutsOf(reading: Reading, fields: Fields): SheetOffer[] {
+  const cure = 'Write their sizes, such as `offcuts: [5 x 7 in, 2 of 4 x 6 in]`'
+  return textsOf(reading, fields.get('offcuts')?.value, 'A size is wanted here', cure).flatMap((item) => {
+    const [, count = '1', rest = item.text] = /^\s*(\d{1,4})\s+of\s+(.*)$/s.exec(item.text) ?? []
+    const size = attempt(reading, { ...item, text: rest, plain: item.plain && rest === item.text }, readSize)
+    if (!size) return []
+    const have = Number(count)
+    return [{ ...plain, size, place: item.place, have, limit: have, offcut: true }]
+  })
+}
