@@ -96,6 +96,14 @@ export const commands: Readonly<Record<string, Command>> = {
     flags: [...wishes, 'paper', 'theme', 'json', ...file],
     load: async () => (await import('./commands/runsheet.ts')).runsheet,
   },
+  labels: {
+    operands: 'CLASS',
+    least: 1,
+    most: 1,
+    help: 'write a label for each kit of a class, with its name, choices and contents, on the sheet of labels that the class file describes',
+    flags: [...wishes, 'paper', 'theme', 'json', ...file],
+    load: async () => (await printing()).labels,
+  },
   fit: {
     operands: 'LESSON',
     least: 1,

@@ -1,6 +1,7 @@
 import { readdir, readFile } from 'node:fs/promises'
 import { join, parse } from 'node:path'
 import type { CatalogueView } from './catalogue-view.ts'
+import type { LabelsView } from './kit-labels.ts'
 import { ThemeError } from './problems.ts'
 import type { SizeChartView } from './size-chart-view.ts'
 import { compileTemplate, type TemplateFile } from './template.ts'
@@ -46,6 +47,9 @@ export const loadSizeChartTheme = (theme: string): Promise<Theme<SizeChartView>>
 
 /** Loads how a theme shows templates at their real size: `tracing.hbs`, and `tracing.css` on top, likewise. */
 export const loadTracingTheme = (theme: string): Promise<Theme<TracingView>> => loadPage(theme, 'tracing')
+
+/** Loads how a theme shows the labels of a class: `labels.hbs`, and `labels.css` on top, likewise. */
+export const loadLabelsTheme = (theme: string): Promise<Theme<LabelsView>> => loadPage(theme, 'labels')
 
 async function loadPage<View extends object>(theme: string, page: string): Promise<Theme<View>> {
   const folder = await themeFolder(theme)

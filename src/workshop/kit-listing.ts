@@ -10,19 +10,10 @@ import type { Quantity } from './needs.ts'
 export function kitListing(kit: Kit): Listing {
   const { unit, people, spare } = kit
   const kits = people + spare
-  const supplies = (heading: string, list: readonly KitSupply[]): Section => ({
-    heading,
-    columns: [words('item'), measure('how much'), words('rule')],
-    rows: list.map(({ item, amount, rule }) => [item, say(amount, unit), rule ?? '']),
-  })
   const sections: Section[] = [
-    {
-      heading: 'In each kit',
-      columns: [words('item'), count('count'), measure('how much'), words('stock')],
-      rows: kit.each.map((entry) => eachRow(entry, unit)),
-    },
-    supplies('On the tables', kit.shared),
-    supplies('For the tutor', kit.tutor),
+    eachSection(kit, 'In each kit'),
+    supplySection('On the tables', kit.shared, unit),
+    supplySection('For the tutor', kit.tutor, unit),
     {
       heading: 'To cut',
       columns: [words('piece'), count('count'), measure('width × height'), words('stock')],
@@ -43,6 +34,20 @@ export function kitListing(kit: Kit): Listing {
   }
 }
 
+/** What one kit holds, as a table. */
+export const eachSection = ({ each, unit }: Pick<Kit, 'each' | 'unit'>, heading: string): Section => ({
+  heading,
+  columns: [words('item'), count('count'), measure('how much'), words('stock')],
+  rows: each.map((entry) => eachRow(entry, unit)),
+})
+
+/** Supplies with the rules that they are worked out by, as a table. */
+export const supplySection = (heading: string, list: readonly KitSupply[], unit: Unit): Section => ({
+  heading,
+  columns: [words('item'), measure('how much'), words('rule')],
+  rows: list.map(({ item, amount, rule }) => [item, say(amount, unit), rule ?? '']),
+})
+
 function eachRow(entry: KitPiece | KitLetters | KitSupply, unit: Unit): string[] {
   if (entry.kind === 'piece')
     return [named(entry), String(entry.count), formatSize(entry.size, unit), entry.stock]
@@ -54,7 +59,8 @@ function eachRow(entry: KitPiece | KitLetters | KitSupply, unit: Unit): string[]
 /** A piece with its card, where the lesson has several: `base (box)`. */
 const named = ({ item, card }: { item: string; card?: string }): string => (card ? `${item} (${card})` : item)
 
-const say = (amount: Quantity, unit: Unit): string => {
+/** How much, as a list says it. */
+export const say = (amount: Quantity, unit: Unit): string => {
   if (amount.kind === 'count') return String(amount.count)
   return amount.kind === 'length' ? formatLength(amount.length, unit) : amount.text
 }

@@ -11,6 +11,8 @@ export interface ClassFile {
   readonly title?: string
   readonly lessons: readonly ClassLesson[]
   readonly people: number
+  /** Those who come, if the file names them. */
+  readonly guests: readonly Guest[]
   readonly spare: number
   /** Of all lists, if it is not that of the first lesson. */
   readonly units?: Unit
@@ -21,6 +23,16 @@ export interface ClassFile {
   readonly supplies: ReadonlyMap<string, SupplyOffer>
   readonly trimmer: Trimmer
   readonly times: ClassTimes
+  readonly labels: LabelSheet
+}
+
+/** Somebody who comes. */
+export interface Guest {
+  readonly name: string
+  /** The stocks that they choose. */
+  readonly takes: readonly string[]
+  /** What the teacher must know, such as an allergy. */
+  readonly note?: string
 }
 
 /** A lesson of the class, and what is different in it. */
@@ -102,6 +114,18 @@ export interface Pause {
   readonly minutes: number
   readonly name: string
   readonly place: Place
+}
+
+/** A sheet of labels: the margins on the right and below are those on the left and above. */
+export interface LabelSheet {
+  readonly columns: number
+  readonly rows: number
+  readonly left: Length
+  readonly top: Length
+  /** Between columns, and between rows. */
+  readonly across: Length
+  readonly down: Length
+  readonly place?: Place
 }
 
 /** Lessons that each have people of their own, and no more of them than come, are made at the same time. */

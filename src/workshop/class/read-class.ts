@@ -5,7 +5,9 @@ import { zero } from '../../length/length.ts'
 import { readingOf, textsOf } from '../../lesson/yaml-reading.ts'
 import { countIn, lengthIn } from './amounts.ts'
 import type { ClassFile, ClassLesson } from './class-file.ts'
+import { labelsIn } from './read-labels.ts'
 import { lessonsIn } from './read-lessons.ts'
+import { peopleIn } from './read-people.ts'
 import { sheetsIn } from './read-sheets.ts'
 import { suppliesOffered } from './read-supplies.ts'
 import { timeKeys, timesIn } from './read-times.ts'
@@ -22,6 +24,7 @@ const keys = [
   'sheets',
   'supplies',
   'trimmer',
+  'labels',
   ...timeKeys,
 ] as const
 
@@ -42,21 +45,14 @@ export function readClass(text: string): { file: ClassFile; findings: readonly F
   const entry = (key: (typeof keys)[number]) => fields.get(key)?.value
   const [title] = textsOf(reading, entry('title'), '`title` wants a text', 'Write `title: Saturday class`')
   const [currency] = textsOf(reading, entry('currency'), '`currency` wants a sign', 'Write `currency: £`')
-  const people = countIn(reading, entry('people'), 'people', 1)
-  if (!fields.has('people'))
-    report(
-      reading,
-      'missing-key',
-      top.keyPlace,
-      'The class does not say how many people come',
-      'Add `people: 12`',
-    )
+  const coming = peopleIn(reading, fields.get('people'), top.keyPlace)
   const lessons = lessonsIn(reading, fields, top.keyPlace)
   return {
     file: {
       ...(title && { title: title.text.trim() }),
-      lessons: lessons.map((lesson) => checked(reading, lesson, people)),
-      people: people ?? 1,
+      lessons: lessons.map((lesson) => checked(reading, lesson, coming?.people)),
+      people: coming?.people ?? 1,
+      guests: coming?.guests ?? [],
       spare: countIn(reading, entry('spare'), 'spare', 0) ?? 0,
       ...(fields.has('units') && { units: wordOf(reading, entry('units'), ['in', 'mm']) }),
       currency: currency?.text.trim() ?? '',
@@ -64,6 +60,7 @@ export function readClass(text: string): { file: ClassFile; findings: readonly F
       supplies: suppliesOffered(reading, entry('supplies')),
       trimmer: trimmerIn(reading, fields),
       times: timesIn(reading, fields),
+      labels: labelsIn(reading, fields.get('labels')),
     },
     findings,
   }

@@ -1,0 +1,68 @@
+import { makeKit } from '../kit.ts'
+import { say } from '../kit-listing.ts'
+import type { ClassFile } from './class-file.ts'
+import type { Taught } from './taught.ts'
+
+/** What stands on the label of one kit. */
+export interface KitLabel {
+  /** Of the person, or `kit 5`, or `spare kit 1`. */
+  readonly name: string
+  readonly title: string
+  /** The stocks that this kit has by choice. */
+  readonly chosen: readonly string[]
+  /** `1 base`, `2 side strip`: pieces first, then the rest. */
+  readonly contents: readonly string[]
+}
+
+/** A label for every kit of every lesson, people first and then the spare ones. */
+export const kitLabels = (file: ClassFile, lessons: readonly Taught[]): KitLabel[] =>
+  lessons.flatMap((taught) => {
+    const chosen = choicesOf(file, taught)
+    const contents = contentsOf(taught)
+    return Array.from({ length: taught.kits }, (_, i) => ({
+      name: nameOf(file, taught, i),
+      title: taught.lesson.frontMatter.title,
+      chosen: chosen[i] ?? [],
+      contents,
+    }))
+  })
+
+/** What is packed: pieces and letters by number, and what is counted out or cut off a roll. A number stays with its word. */
+function contentsOf({ lesson, people, kits }: Taught): string[] {
+  const { each, unit } = makeKit(lesson, people, kits - people)
+  return each.map((entry) => {
+    if (entry.kind === 'letters') return `${entry.count}\u00a0letters ${entry.letters}`
+    if (entry.kind === 'piece')
+      return `${entry.count}\u00a0${entry.item}${entry.card ? ` (${entry.card})` : ''}`
+    return `${say(entry.amount, unit)}\u00a0${entry.item}`
+  })
+}
+
+function nameOf({ guests }: ClassFile, { people }: Taught, i: number): string {
+  if (i >= people) return `spare kit ${i - people + 1}`
+  // Who makes which of several lessons is not known from their names.
+  return guests.length === people ? (guests[i]?.name ?? '') : `kit ${i + 1}`
+}
+
+/** For each kit the stock of each choice: what the person takes, and of what is left the first that there is. */
+function choicesOf({ guests }: ClassFile, { taken, kits, people }: Taught): string[][] {
+  const chosen: string[][] = Array.from({ length: kits }, () => [])
+  for (const takes of taken.values()) {
+    const left = new Map(takes.map((take) => [take.stock, take.kits]))
+    const give = (i: number, stock: string | undefined): void => {
+      if (stock === undefined) return
+      chosen[i]?.push(stock)
+      left.set(stock, (left.get(stock) ?? 0) - 1)
+    }
+    const wish = (i: number): string | undefined =>
+      guests.length === people ? guests[i]?.takes.find((stock) => (left.get(stock) ?? 0) > 0) : undefined
+    const without: number[] = []
+    for (let i = 0; i < kits; i++) {
+      const stock = wish(i)
+      if (stock === undefined) without.push(i)
+      else give(i, stock)
+    }
+    for (const i of without) give(i, [...left].find(([, n]) => n > 0)?.[0])
+  }
+  return chosen
+}
