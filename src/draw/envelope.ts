@@ -15,6 +15,7 @@ import { legend } from './legend.ts'
 import type { Mark } from './mark.ts'
 import type { Spot } from './num.ts'
 import { painted } from './painted.ts'
+import { type Picked, picked } from './picked.ts'
 import { type Flat, flatLoop, toMm } from './plane.ts'
 import { makePalette, type Palette } from './stock.ts'
 import { swing } from './swing.ts'
@@ -36,13 +37,14 @@ export function drawEnvelope(card: Card, envelope: Envelope, unit: Unit, options
   if (!piece) throw new RangeError('Expected an envelope with a sheet')
   const parts = withFewerMeasures(flatParts(sheet, piece))
   const palette = makePalette(structure)
+  const has = picked(options.labels)
   const stages = stagesOf(envelope)
   const draw = (scale: number): Mark[] => {
-    const flat = flatMarks(parts, palette(piece.stock), scale, size, unit)
-    return [...flat, ...stageMarks(envelope, stages, flat, { scale, size, palette })]
+    const flat = flatMarks(parts, palette(piece.stock), scale, size, unit, has)
+    return [...flat, ...stageMarks(envelope, stages, flat, { scale, size, palette, has })]
   }
   const long = Math.max(toMm(piece.size.width), toMm(piece.size.height))
-  const entries = options.legend === false ? [] : flatLegend(parts, unit)
+  const entries = options.legend === false ? [] : flatLegend(parts, unit, has)
   return {
     marks: fitted(
       (scale) => {
@@ -53,7 +55,7 @@ export function drawEnvelope(card: Card, envelope: Envelope, unit: Unit, options
       leastAndMost(long, size),
     ),
     title: 'The envelope, and how it is folded',
-    alternative: `${flatWords(parts, unit)} ${said(envelope, stages, unit)}`,
+    alternative: `${flatWords(parts, unit, has)} ${said(envelope, stages, unit)}`,
     ...(options.key !== undefined && { key: options.key }),
   }
 }
@@ -88,7 +90,7 @@ function stageMarks(
   { structure }: Envelope,
   stages: readonly Stage[],
   flat: readonly Mark[],
-  { scale, size, palette }: { scale: number; size: number; palette: Palette },
+  { scale, size, palette, has }: { scale: number; size: number; palette: Palette; has: Picked },
 ): Mark[] {
   const [piece] = structure.pieces
   if (!piece) return []
@@ -99,7 +101,7 @@ function stageMarks(
   return stages.flatMap(({ folded, moving, words }, i) => {
     const left = right + gap + i * (width + gap)
     // Its words stand under it, at the level of the sheet's lower edge.
-    const lines = wrap(`${i + 1} ${words}`, width + gap - 1, size * nameShare)
+    const lines = wrap(has('names') ? `${i + 1} ${words}` : `${i + 1}`, width + gap - 1, size * nameShare)
     const low = bottom - 3 * size * 1.25
     const place = ([x, y]: Flat): Spot => [left + x * own, low - y * own]
     const loopOf = (name: string): Flat[] =>

@@ -7,6 +7,8 @@ export interface Figure {
   /** Size on the page in mm; `width` and `height` of the SVG say the same. */
   readonly width: number
   readonly height: number
+  /** How large the card is in it: mm on paper for one mm of the card. Some figures have no one scale. */
+  readonly scale?: number
   /** What a sighted reader takes from it: sizes, positions, what goes where. */
   readonly alternative: string
 }

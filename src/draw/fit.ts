@@ -1,6 +1,7 @@
 import type { LabelWord } from '../lesson/label-words.ts'
 import { extent } from './frame.ts'
 import type { Mark } from './mark.ts'
+import { withScale } from './scale.ts'
 
 /** The room a figure may take, in mm at print size, and its text size in points. */
 export interface FigureOptions {
@@ -46,12 +47,16 @@ interface Trial {
  *
  * Texts do not shrink with the shape, so the scale is searched for. When the texts alone need more than there is, the
  * shape keeps the `least` scale and the figure grows beyond its room rather than become unreadable.
+ *
+ * @param room as the options of a figure give it; `mostScale` is never gone beyond, except by `least`.
+ * @returns marks of which `scaleOf` tells the scale.
  */
 export function fitted(
   draw: (scale: number) => Mark[],
-  room: { maxWidth: number; maxHeight: number },
-  { least, most }: { least: number; most: number },
+  room: { maxWidth: number; maxHeight: number; mostScale?: number },
+  { least, most: usual }: { least: number; most: number },
 ): Mark[] {
+  const most = Math.max(least, Math.min(usual, room.mostScale ?? usual))
   const attempt = (scale: number): Trial => {
     const marks = draw(scale)
     return { scale, marks, ...extent(marks) }
@@ -59,9 +64,9 @@ export function fitted(
   const fits = ({ width, height }: Trial): boolean =>
     width <= room.maxWidth + 1e-6 && height <= room.maxHeight + 1e-6
   let high = attempt(most)
-  if (fits(high)) return high.marks
+  if (fits(high)) return withScale(high.marks, high.scale)
   let low = attempt(least)
-  if (!fits(low)) return low.marks
+  if (!fits(low)) return withScale(low.marks, low.scale)
   // Sizes grow nearly in line with the scale, so one or two estimates are enough; texts that change rows make steps.
   for (let i = 0; i < mostTrials; i++) {
     const scale = estimate(low, high, room)
@@ -70,7 +75,7 @@ export function fitted(
     if (fits(trial)) low = trial
     else high = trial
   }
-  return low.marks
+  return withScale(low.marks, low.scale)
 }
 
 const mostTrials = 6

@@ -4,6 +4,7 @@ import { hingesOf, type Score, scoresOf } from '../card/scores.ts'
 import { type Slant, slantsOf } from '../card/slants.ts'
 import type { Hinge, Piece, Plate, Point } from '../card/structure.ts'
 import type { Length } from '../length/length.ts'
+import type { LabelWord } from '../lesson/label-words.ts'
 import { letteringOn, setLetters } from './letters.ts'
 import { outlineOf } from './pieces.ts'
 import { type Flat, flatLine, flatLoop, isOnLoops, toMm } from './plane.ts'
@@ -14,6 +15,8 @@ interface Inner {
   readonly at: Length
   /** How far it is from the edge that it is measured along, in mm. */
   readonly inside: number
+  /** The word that picks its number. */
+  readonly label: LabelWord
   /** It is where a slanting score begins or ends. */
   readonly slant?: true
 }
@@ -48,11 +51,13 @@ export function flatParts(card: Card, piece: Piece): FlatParts {
   const corners = [...windows.flat(), ...cuts.flatMap((cut) => [cut.from, cut.to])]
   const letters = lettering.flatMap((own) => {
     const set = setLetters(own, toMm(piece.size.height))
-    return own.marks.map((at, i): Inner => ({ along: 'width', at, inside: set.letters[i]?.corner[1] ?? 0 }))
+    return own.marks.map(
+      (at, i): Inner => ({ along: 'width', at, inside: set.letters[i]?.corner[1] ?? 0, label: 'marks' }),
+    )
   })
   const inner: Inner[] = [
-    ...corners.flatMap(measured),
-    ...slants.flatMap(({ from, to }) => [from, to].flatMap(measured)).map(ofSlant),
+    ...corners.flatMap(measured('cuts')),
+    ...slants.flatMap(({ fold, from, to }) => [from, to].flatMap(measured(labelOfFold[fold]))).map(ofSlant),
     ...letters,
   ].filter(({ along, at }) => at.gt(0) && at.lt(piece.size[along]))
   return {
@@ -71,9 +76,14 @@ export function flatParts(card: Card, piece: Piece): FlatParts {
 }
 
 /** A point measured from the left edge and from the lower edge. */
-const measured = ({ x, y }: Point): Inner[] => [
-  { along: 'width', at: x, inside: toMm(y) },
-  { along: 'height', at: y, inside: toMm(x) },
-]
+const measured =
+  (label: LabelWord) =>
+  ({ x, y }: Point): Inner[] => [
+    { along: 'width', at: x, inside: toMm(y), label },
+    { along: 'height', at: y, inside: toMm(x), label },
+  ]
+
+/** The word that picks the numbers of a fold's scores. */
+export const labelOfFold = { mountain: 'mountains', valley: 'valleys' } as const
 
 const ofSlant = (inner: Inner): Inner => ({ ...inner, slant: true })

@@ -5,7 +5,9 @@ import { listOf } from '../length/finding.ts'
 import { formatLength, formatLengths, formatSize } from '../length/format.ts'
 import type { Length, Unit } from '../length/length.ts'
 import type { FlatParts } from './flat-parts.ts'
+import { measuredParts, picksFold } from './flat-picked.ts'
 import type { Entry } from './legend.ts'
+import type { Picked } from './picked.ts'
 
 /** Turning a piece over so that the edge that the marks are measured from stays where it is. */
 const turnOver = { width: 'turn over top to bottom', height: 'turn over left to right' } as const
@@ -37,8 +39,17 @@ const isBroken = ({ along, from, to }: Score, { piece }: FlatParts): boolean =>
 const distinct = (all: readonly Length[]): Length[] =>
   all.filter((x, i) => all.findIndex((other) => other.equals(x)) === i).sort((a, b) => a.compare(b))
 
+const folds = ['mountain', 'valley'] as const
+
+/** The folds whose lines are drawn without their numbers, where those of the other fold have theirs. */
+const foldsLeftOut = ({ creases }: FlatParts, has: Picked): Fold[] =>
+  folds.some((fold) => picksFold(has, fold))
+    ? folds.filter((fold) => !picksFold(has, fold) && creases.some((crease) => crease.fold === fold))
+    : []
+
 /** Which side to score where; what is cut out. */
-export function flatLegend(parts: FlatParts, unit: Unit): Entry[] {
+export function flatLegend(all: FlatParts, unit: Unit, has: Picked): Entry[] {
+  const parts = measuredParts(all, has)
   const groups = groupsOf(parts.scores)
   const straight = groups.map(({ fold, along, scores }): Entry => {
     // A short list stays on one line; in a long one, a number keeps its fraction.
@@ -58,17 +69,23 @@ export function flatLegend(parts: FlatParts, unit: Unit): Entry[] {
     const lines = count > 1 ? 'slanting lines' : 'slanting line'
     return count > 0 ? [{ sample: fold, text: `${fold}: score ${side} along the ${lines}` }] : []
   })
-  const cuts = [
-    ...(parts.trimmed ? ['cut along the outline'] : []),
-    ...(parts.holes.length > 0 ? ['cut the window out'] : []),
-    ...(parts.slits.length > 0 ? [parts.slits.length > 1 ? 'cut the slits' : 'cut the slit'] : []),
-  ]
+  const cuts = has('cuts') ? cutsOf(parts) : []
   const solid = cuts.length > 0 ? [{ sample: 'cut' as const, text: `solid: ${listOf(cuts)}` }] : []
-  return [...straight, ...slanting, ...solid]
+  const others = foldsLeftOut(all, has).map(
+    (fold): Entry => ({ sample: fold, text: `${fold}: not in this step` }),
+  )
+  return [...straight, ...slanting, ...others, ...solid]
 }
 
+const cutsOf = (parts: FlatParts): string[] => [
+  ...(parts.trimmed ? ['cut along the outline'] : []),
+  ...(parts.holes.length > 0 ? ['cut the window out'] : []),
+  ...(parts.slits.length > 0 ? [parts.slits.length > 1 ? 'cut the slits' : 'cut the slit'] : []),
+]
+
 /** What a sighted reader takes from the drawing of a flat piece. */
-export function flatWords(parts: FlatParts, unit: Unit): string {
+export function flatWords(all: FlatParts, unit: Unit, has: Picked): string {
+  const parts = measuredParts(all, has)
   const { piece, plates, scores, inner } = parts
   const slanting = (line: Slant) =>
     `${slantText(line, piece.size, (x) => formatLength(x, unit))}, ${line.fold}, scored on ${line.side === 'face' ? 'this side' : 'the back'}`
@@ -85,17 +102,19 @@ export function flatWords(parts: FlatParts, unit: Unit): string {
       .sort((a, b) => a.compare(b))
     return once.length > 0 ? [`${formatLengths(once, unit)} ${from[along]}`] : []
   })
+  const leftOut = foldsLeftOut(all, has)
   const what = [
-    ...(parts.holes.length > 0 ? ['window edges'] : []),
-    ...(parts.trimmed ? ['corners of the outline'] : []),
-    ...(parts.slits.length > 0 ? ['slit ends'] : []),
-    ...(parts.lettering.length > 0 ? ['left edges of the letters'] : []),
+    ...(has('cuts') && parts.holes.length > 0 ? ['window edges'] : []),
+    ...(has('cuts') && parts.trimmed ? ['corners of the outline'] : []),
+    ...(has('cuts') && parts.slits.length > 0 ? ['slit ends'] : []),
+    ...(has('marks') && parts.lettering.length > 0 ? ['left edges of the letters'] : []),
   ]
   return [
-    `${sentence(piece.name)}, ${piece.stock.name}, laid flat${parts.creases.length > 0 ? ' with the inside face up' : ''}: ${formatSize(piece.size, unit)}, width first.`,
-    ...(plates.length > 1 ? [`Panels: ${listOf(plates.map((p) => p.name))}.`] : []),
+    `${sentence(piece.name)}, ${piece.stock.name}, laid flat${parts.creases.length > 0 ? ' with the inside face up' : ''}${has('size') ? `: ${formatSize(piece.size, unit)}, width first` : ''}.`,
+    ...(has('names') && plates.length > 1 ? [`Panels: ${listOf(plates.map((p) => p.name))}.`] : []),
     ...(scores.length > 0 ? [`Score lines: ${scores.map(said).join('; ')}.`] : []),
     ...(parts.slants.length > 0 ? [`Slanting score lines: ${parts.slants.map(slanting).join('; ')}.`] : []),
+    ...(leftOut.length > 0 ? [`Drawn without numbers: the ${listOf(leftOut)} folds.`] : []),
     ...(parts.lettering.length > 0
       ? [`Letters ${parts.lettering.map((l) => l.letters.join('')).join(' ')}.`]
       : []),

@@ -7,6 +7,7 @@ import { glints } from './film.ts'
 import { type FigureOptions, fitted, leastAndMost, usualRoom } from './fit.ts'
 import { flatLetters, flatNames, upright } from './flat-names.ts'
 import { type FlatParts, flatParts } from './flat-parts.ts'
+import { measuredParts } from './flat-picked.ts'
 import { stopsAlong } from './flat-stops.ts'
 import { flatLegend, flatWords } from './flat-words.ts'
 import type { Sheet } from './frame.ts'
@@ -14,44 +15,55 @@ import { point, usualText, weights } from './ink.ts'
 import { crease, cutStroke, legend } from './legend.ts'
 import { area, line, type Mark } from './mark.ts'
 import { painted } from './painted.ts'
+import { type Picked, picked } from './picked.ts'
 import { lineOnPaper, ontoPaper, toMm } from './plane.ts'
 import { running } from './running.ts'
 import { makePalette, type Paint } from './stock.ts'
 
-/** A piece laid flat, inside face up: where to cut and where to score, measured from its left or lower edge. */
+/**
+ * A piece laid flat, inside face up: where to cut and where to score, measured from its left or lower edge.
+ *
+ * Numbers that are not picked are left out and not only made plain: whoever holds the ruler reads what stands at it. Their
+ * lines stay, so that the piece looks like the one on the table, and the legend says that they are not meant now.
+ */
 export function drawFlat(card: Card, piece: Piece, unit: Unit, options: FigureOptions): Sheet {
   const room = { ...usualRoom, ...options }
   const size = (options.text ?? usualText) * point
   const parts = flatParts(card, piece)
   const palette = makePalette(card.structure)
   const paint = palette(piece.stock)
-  const entries = options.legend === false ? [] : flatLegend(parts, unit)
+  const has = picked(options.labels)
+  const entries = options.legend === false ? [] : flatLegend(parts, unit, has)
   const draw = (scale: number): Mark[] => {
-    const marks = flatMarks(parts, paint, scale, size, unit)
+    const marks = flatMarks(parts, paint, scale, size, unit, has)
     return [...marks, ...legend(marks, entries, size, room.maxWidth - 1.5)]
   }
   const long = Math.max(toMm(piece.size.width), toMm(piece.size.height))
   const { least, most } = leastAndMost(long, size)
   return {
-    marks: fitted(draw, room, { least, most: Math.min(most, options.mostScale ?? most) }),
+    marks: fitted(draw, room, { least, most }),
     title: `${piece.name}, laid flat`,
-    alternative: flatWords(parts, unit),
+    alternative: flatWords(parts, unit, has),
     ...(options.key !== undefined && { key: options.key }),
   }
 }
 
-/** A flat piece at a scale, with its measures and its names, its upper left corner at (0, 0). */
-export const flatMarks = (
+/** A flat piece at a scale, with those of its measures and names that are picked, its upper left corner at (0, 0). */
+export function flatMarks(
   parts: FlatParts,
   paint: Paint,
   scale: number,
   size: number,
   unit: Unit,
-): Mark[] => [
-  ...shapeMarks(parts, paint, scale, size),
-  ...measures(parts, scale, size, unit),
-  ...flatNames(parts, paint, scale, size, unit),
-]
+  has: Picked,
+): Mark[] {
+  const measured = measuredParts(parts, has)
+  return [
+    ...shapeMarks(parts, paint, scale, size),
+    ...measures(measured, scale, size, unit, has),
+    ...(has('names') ? flatNames(measured, paint, scale, size, unit) : []),
+  ]
+}
 
 /** The sheet itself, its creases and its cuts, with the letters that go on it. */
 function shapeMarks(parts: FlatParts, paint: Paint, scale: number, size: number): Mark[] {
@@ -71,7 +83,7 @@ function shapeMarks(parts: FlatParts, paint: Paint, scale: number, size: number)
   ]
 }
 
-function measures(parts: FlatParts, scale: number, size: number, unit: Unit): Mark[] {
+function measures(parts: FlatParts, scale: number, size: number, unit: Unit, has: Picked): Mark[] {
   const { piece } = parts
   const [width, height] = [toMm(piece.size.width) * scale, toMm(piece.size.height) * scale]
   const whole = (to: number, length: typeof piece.size.width) => ({
@@ -83,7 +95,11 @@ function measures(parts: FlatParts, scale: number, size: number, unit: Unit): Ma
   return [
     ...running(edges.bottom(height), stopsAlong(parts, 'width', scale, unit), size),
     ...running(edges.left(height), stopsAlong(parts, 'height', scale, unit), size),
-    ...across(edges.top(), whole(width, piece.size.width)),
-    ...across(edges.right(width, height), whole(height, piece.size.height)),
+    ...(has('size')
+      ? [
+          ...across(edges.top(), whole(width, piece.size.width)),
+          ...across(edges.right(width, height), whole(height, piece.size.height)),
+        ]
+      : []),
   ]
 }

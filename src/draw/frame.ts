@@ -5,6 +5,7 @@ import type { Figure } from './figure.ts'
 import { font } from './ink.ts'
 import type { Mark } from './mark.ts'
 import { num } from './num.ts'
+import { scaleOf } from './scale.ts'
 
 /** Stands for the figure's own prefix in ids until its content, and so the prefix, is known. */
 export const idMark = 'fig~'
@@ -56,7 +57,14 @@ export function frame(sheet: Sheet): Figure {
     content,
   )
   const prefix = sheet.key ?? `f${hash(JSON.stringify(svg))}`
-  return { svg: withPrefix(svg, `${prefix}-`), width, height, alternative: sheet.alternative }
+  const scale = scaleOf(sheet.marks)
+  return {
+    svg: withPrefix(svg, `${prefix}-`),
+    width,
+    height,
+    ...(scale !== undefined && { scale }),
+    alternative: sheet.alternative,
+  }
 }
 
 function withPrefix(element: Element, prefix: string): Element {

@@ -6,6 +6,7 @@ import { capHeight, label } from './label.ts'
 import type { Mark } from './mark.ts'
 import { nameIn } from './names.ts'
 import type { Spot } from './num.ts'
+import type { Picked } from './picked.ts'
 import type { Measured } from './place-borders.ts'
 import type { OnPaper } from './place-paper.ts'
 import type { PlaceView } from './place-view.ts'
@@ -67,7 +68,14 @@ export function panelNames(
 }
 
 /** The piece's own name and size on it, and its direction, where they fit. */
-export function layerNames(view: PlaceView, placed: OnPaper, paint: Paint, size: number, unit: Unit): Mark[] {
+export function layerNames(
+  view: PlaceView,
+  placed: OnPaper,
+  paint: Paint,
+  size: number,
+  unit: Unit,
+  has: Picked,
+): Mark[] {
   const small = size * nameShare
   // What is behind a film shows through it.
   const lines = paint.film
@@ -83,8 +91,11 @@ export function layerNames(view: PlaceView, placed: OnPaper, paint: Paint, size:
       boxes: [...holes.map((hole) => boxAround(hole)), ...(fits ? up : []).map((m) => m.box)],
       lines,
     }
-    const both = nameIn(box, [view.piece.name, formatSize(view.piece.size, unit)], small, taken, own)
-    const named = both.length > 0 ? both : nameIn(box, [view.piece.name], small, taken, own)
+    const name = has('names') ? [view.piece.name] : []
+    const both = has('size') ? [...name, formatSize(view.piece.size, unit)] : name
+    const put = (words: readonly string[]) => (words.length > 0 ? nameIn(box, words, small, taken, own) : [])
+    const whole = put(both)
+    const named = whole.length > 0 ? whole : put(name)
     return [...(fits ? up : []), ...named]
   })
 }

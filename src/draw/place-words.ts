@@ -4,6 +4,7 @@ import { isOnGrid } from '../length/grid.ts'
 import { inches, type Length, type Unit } from '../length/length.ts'
 import { sentence } from './flat-words.ts'
 import type { Entry } from './legend.ts'
+import type { Picked } from './picked.ts'
 import type { PlaceView } from './place-view.ts'
 
 const edges = ['left', 'right', 'top', 'bottom'] as const
@@ -40,7 +41,7 @@ const foamHeight = (raise: Length, unit: Unit): string =>
   formatLength(raise, isOnGrid(raise, inches(1, 64)) ? unit : 'mm')
 
 /** What the drawing shows, in a line or two below it. */
-export function placeLegend(view: PlaceView, unit: Unit): Entry[] {
+export function placeLegend(view: PlaceView, unit: Unit, has: Picked): Entry[] {
   const { panels, elsewhere, raise, back, ground } = view
   const spans = view.laid.length < panels.length
   const others = [...(spans ? [] : panels.slice(1).map((p) => p.name)), ...elsewhere]
@@ -48,22 +49,21 @@ export function placeLegend(view: PlaceView, unit: Unit): Entry[] {
     ...(back
       ? [{ text: ground.kind === 'base' ? 'seen from the outside of the card' : 'seen from the back' }]
       : []),
-    { text: borderWords(view, unit) },
-    ...(others.length > 0 ? [{ text: `the same on ${listOf(others)}` }] : []),
-    ...(raise.equals(0) ? [] : [{ text: `on foam ${foamHeight(raise, unit)} high` }]),
+    ...(has('borders') ? [{ text: borderWords(view, unit) }] : []),
+    ...(has('names') && others.length > 0 ? [{ text: `the same on ${listOf(others)}` }] : []),
+    ...(raise.equals(0) || !has('thickness') ? [] : [{ text: `on foam ${foamHeight(raise, unit)} high` }]),
   ]
 }
 
 /** What a sighted reader takes from the drawing. */
-export function placeWords(view: PlaceView, unit: Unit): string {
+export function placeWords(view: PlaceView, unit: Unit, has: Picked): string {
   const { piece, panels, raise, onto } = view
   const where = listOf([...panels.map((p) => p.name), ...view.elsewhere])
-  const foam = raise.equals(0) ? '' : `, on foam ${foamHeight(raise, unit)} high`
+  const foam = raise.equals(0) || !has('thickness') ? '' : `, on foam ${foamHeight(raise, unit)} high`
   const reaches = view.laid.length < panels.length
   return [
-    `${sentence(piece.name)}, ${piece.stock.name}, ${formatSize(piece.size, unit)} (width first),`,
-    `${reaches ? 'reaches across' : 'sits on'} ${onto ? `${onto} ` : ''}${where}${foam}:`,
-    `${borderWords(view, unit)}.`,
+    `${sentence(piece.name)}, ${piece.stock.name},${has('size') ? ` ${formatSize(piece.size, unit)} (width first),` : ''}`,
+    `${reaches ? 'reaches across' : 'sits on'} ${onto ? `${onto} ` : ''}${where}${foam}${has('borders') ? `: ${borderWords(view, unit)}` : ''}.`,
     ...(piece.stock.direction === 'upright' ? ['The pattern stands upright.'] : []),
   ].join(' ')
 }

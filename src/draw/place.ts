@@ -10,6 +10,7 @@ import { crease, legend } from './legend.ts'
 import { area, line, type Mark } from './mark.ts'
 import type { Spot } from './num.ts'
 import { painted } from './painted.ts'
+import { picked } from './picked.ts'
 import { borderMarks, flushMarks, measuredAt } from './place-borders.ts'
 import { layerNames, panelNames } from './place-names.ts'
 import { type OnPaper, paperFor } from './place-paper.ts'
@@ -25,18 +26,19 @@ export function drawPlace(view: PlaceView, structure: Structure, unit: Unit, opt
   const size = (options.text ?? usualText) * point
   const palette = makePalette(structure)
   const [paint, ground] = [palette(view.piece.stock), palette(view.ground.stock, view.back)]
-  const entries = placeLegend(view, unit)
+  const has = picked(options.labels)
+  const entries = placeLegend(view, unit, has)
   const paperAt = paperFor(view)
   const draw = (scale: number): Mark[] => {
     const placed = paperAt(scale)
     const measured = measuredAt(view.border, placed, unit, size)
     const around = [
-      ...borderMarks(view.border, placed, measured, unit, size),
-      ...panelNames(view, placed, measured, size),
+      ...(has('borders') ? borderMarks(view.border, placed, measured, unit, size) : []),
+      ...(has('names') ? panelNames(view, placed, measured, size) : []),
     ]
-    const flush = flushMarks(view.border, placed, size, around)
+    const flush = has('borders') ? flushMarks(view.border, placed, size, around) : []
     const all = [...shapeMarks(placed, paint, ground, scale), ...around, ...flush]
-    const names = layerNames(view, placed, paint, size, unit)
+    const names = layerNames(view, placed, paint, size, unit, has)
     return [...all, ...names, ...legend(all, entries, size, room.maxWidth - 1.5)]
   }
   const box = boxAround(view.panels.flatMap((p) => p.loop))
@@ -44,7 +46,7 @@ export function drawPlace(view: PlaceView, structure: Structure, unit: Unit, opt
   return {
     marks: fitted(draw, room, leastAndMost(long, size)),
     title: `${view.piece.name}, in its place`,
-    alternative: placeWords(view, unit),
+    alternative: placeWords(view, unit, has),
     ...(options.key !== undefined && { key: options.key }),
   }
 }

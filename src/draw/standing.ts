@@ -9,6 +9,7 @@ import type { Sheet } from './frame.ts'
 import { point, usualText } from './ink.ts'
 import { legend } from './legend.ts'
 import type { Mark } from './mark.ts'
+import { picked } from './picked.ts'
 import { paintOrder } from './sort.ts'
 import { sizeWords, standingWords } from './standing-words.ts'
 import { makePalette } from './stock.ts'
@@ -29,9 +30,10 @@ export function drawStanding(
   const size = (options.text ?? usualText) * point
   const palette = makePalette(card.structure)
   const faces = facesInOrder(card, standing)
+  const isSized = options.labels ? picked(options.labels)('size') : options.dimensions
   const draw = (scale: number): Mark[] => {
     const shape = faceMarks(faces, card, { camera: frontLeft, scale, palette, of })
-    const below = options.dimensions ? [{ text: sizeWords(standing, card, unit) }] : []
+    const below = isSized ? [{ text: sizeWords(standing, card, unit) }] : []
     return [...shape, ...legend(shape, below, size, room.maxWidth - 1.5)]
   }
   const long = Math.max(standing.width, standing.height, standing.depth)

@@ -3,6 +3,7 @@ import type { Finding } from '../length/finding.ts'
 import type { Length, Unit } from '../length/length.ts'
 import { wishedSize } from './closed-wish.ts'
 import { mainCard } from './figure-target.ts'
+import { saidInSteps } from './figures/said.ts'
 import { inFileOrder } from './file-order.ts'
 import { fillTree } from './fill-tree.ts'
 import type { FilledLesson, Lesson, ProvenCard, Wishes } from './lesson.ts'
@@ -56,7 +57,8 @@ export function fillLesson(lesson: Lesson, wishes: Wishes = {}): FilledLesson {
   const built = { frontMatter, unit, grid, tree, cards, supplies, steps: withStages(lesson.steps, tree) }
   const prose = proseOf({ lesson, filled: built })
   const dangers = dangersOf({ lesson, filled: built, sentences: prose.sentences(), mentions: prose.mentions })
-  const filled = { ...built, cautions: cautionsOf(dangers, tree, frontMatter) }
+  const said = saidInSteps(prose.sentences(), prose.course())
+  const filled = { ...built, said, cautions: cautionsOf(dangers, tree, frontMatter) }
   const input = { lesson, filled, figures, needsNames, complete, prose, wishes }
   const ofRules = rules.flatMap((rule) => rule.find(input))
   const known = ruleDocs.map(({ name }) => name)

@@ -4,6 +4,7 @@ import type { YamlBlock } from '../card/yaml.ts'
 import type { Proof } from '../fold/pose.ts'
 import type { Finding, Place } from '../length/finding.ts'
 import type { Length, Size, Unit } from '../length/length.ts'
+import type { Said } from './figures/said.ts'
 import type { Caution } from './safety/cautions.ts'
 import type { Source } from './source.ts'
 
@@ -123,6 +124,8 @@ export interface FilledLesson {
   readonly cards: readonly ProvenCard[]
   readonly supplies: Supplies
   readonly steps: readonly Step[]
+  /** What each step speaks of in numbers, by its number. */
+  readonly said: ReadonlyMap<number, Said>
   /**
    * What its tools and supplies call for and it does not say itself: to be printed before the first step, with
    * `closingAdvice` below.

@@ -3,12 +3,11 @@ import { toHtml } from 'hast-util-to-html'
 import type { Heading, List, ListItem, Nodes, Root } from 'mdast'
 import { visit } from 'unist-util-visit'
 import type { Finding } from '../length/finding.ts'
-import type { Step } from '../lesson/lesson.ts'
-import type { FigureNode } from '../lesson/nodes.ts'
-import { placeOf } from '../lesson/source.ts'
+import type { ProvenCard, Step } from '../lesson/lesson.ts'
 import { minutesText } from './facts.ts'
-import { type Draw, type Fitted, figureHast, fitFigure } from './figure.ts'
+import { type Draw, figureHast } from './figure.ts'
 import { type Html, html } from './html-text.ts'
+import { lessonFigures } from './lesson-figures.ts'
 import { type Pictures, pictureUrl } from './pictures.ts'
 import { definitionsIn, type ProseContext, proseHast, proseHtml } from './prose.ts'
 
@@ -47,16 +46,14 @@ export interface BodyView {
 }
 
 /** The text of a lesson, ready for a template. */
-export function bodyView(tree: Root, steps: readonly Step[], draw: Draw, pictures: Pictures): BodyView {
-  const findings: Finding[] = []
-  let figures = 0
-  const fitted = (node: FigureNode): { drawn: Fitted; id: string } | undefined => {
-    const id = `figure-${++figures}`
-    const drawn = fitFigure(draw, node.show, node.of, id)
-    if (!('findings' in drawn)) return { drawn, id }
-    findings.push(...drawn.findings.map((finding) => ({ ...finding, place: placeOf(node.position) })))
-    return undefined
-  }
+export function bodyView(
+  tree: Root,
+  steps: readonly Step[],
+  cards: readonly ProvenCard[],
+  draw: Draw,
+  pictures: Pictures,
+): BodyView {
+  const { figures, findings } = lessonFigures(tree, cards, draw)
   const depths = headingDepths(tree)
   const definitions = definitionsIn(tree)
   const context = (hideMinutes: boolean, level: ProseContext['level']): ProseContext => ({
@@ -65,7 +62,7 @@ export function bodyView(tree: Root, steps: readonly Step[], draw: Draw, picture
     level,
     picture: (node) => pictures.get(pictureUrl(node, tree) ?? ''),
     figure(node, caption) {
-      const made = fitted(node)
+      const made = figures.get(node)
       return made ? figureHast(made.drawn, caption, node.show, made.id) : captionOnly(caption)
     },
   })
@@ -77,7 +74,7 @@ export function bodyView(tree: Root, steps: readonly Step[], draw: Draw, picture
     const across: Html[] = []
     const rest: Nodes[] = []
     for (const node of item.children) {
-      const made = node.type === 'figure' ? fitted(node) : undefined
+      const made = node.type === 'figure' ? figures.get(node) : undefined
       if (node.type !== 'figure' || !made) {
         // A figure that cannot be drawn leaves its caption in the text.
         rest.push(node.type === 'figure' ? { type: 'paragraph', children: node.children } : node)

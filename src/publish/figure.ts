@@ -2,6 +2,7 @@ import type { Element, ElementContent } from 'hast'
 import { h } from 'hastscript'
 import type { Figure } from '../draw/figure.ts'
 import type { Finding } from '../length/finding.ts'
+import type { LabelWord } from '../lesson/label-words.ts'
 import type { FigureKind } from '../lesson/nodes.ts'
 
 /** The room a figure may take, in mm at print size. */
@@ -10,11 +11,22 @@ export interface Room {
   readonly maxHeight: number
 }
 
+/** How a figure is drawn, besides its room. */
+export interface DrawOptions {
+  readonly key?: string
+  /** Which numbers and names stand in it; without it, those that its step needs. */
+  readonly labels?: readonly LabelWord[]
+  /** The step that it stands in. */
+  readonly step?: number
+  /** No larger than this: mm on paper for one mm of the card. */
+  readonly mostScale?: number
+}
+
 /** Draws a figure of the lesson's card, or says why there is none. */
 export type Draw = (
   show: FigureKind,
   of: string | undefined,
-  options: Room & { readonly key?: string },
+  options: Room & DrawOptions,
 ) => Figure | { readonly findings: readonly Omit<Finding, 'place'>[] }
 
 /** Rooms on the page: beside a step's text, across the page below it, and on the first page. */
@@ -42,14 +54,14 @@ export function fitFigure(
   draw: Draw,
   show: FigureKind,
   of: string | undefined,
-  key: string,
+  options: DrawOptions,
 ): Fitted | { readonly findings: readonly Omit<Finding, 'place'>[] } {
   if (!wide.has(show)) {
-    const beside = draw(show, of, { ...rooms.beside, key })
+    const beside = draw(show, of, { ...rooms.beside, ...options })
     if ('findings' in beside) return beside
     if (beside.width <= rooms.beside.maxWidth + 0.5) return { figure: beside, across: false }
   }
-  const across = draw(show, of, { ...rooms.across, key })
+  const across = draw(show, of, { ...rooms.across, ...options })
   return 'findings' in across ? across : { figure: across, across: true }
 }
 

@@ -2,6 +2,7 @@ import type { Browser } from 'puppeteer-core'
 import { drawFigure } from '../draw/draw.ts'
 import { type Finding, hasErrors } from '../length/finding.ts'
 import { figureTargets } from '../lesson/figure-target.ts'
+import { neededLabels } from '../lesson/figures/needed-labels.ts'
 import type { FilledLesson } from '../lesson/lesson.ts'
 import type { Draw } from './figure.ts'
 import { handoutHtml, withSetting } from './html.ts'
@@ -46,12 +47,16 @@ export interface Published {
   readonly findings: readonly Finding[]
 }
 
-/** Draws the figures of a lesson's cards. */
+/** Draws the figures of a lesson's cards. In a step they have the numbers that it needs, unless `label=` says otherwise. */
 export const figuresOf =
-  ({ cards, unit }: FilledLesson): Draw =>
-  (show, of, options) => {
+  ({ cards, unit, said }: FilledLesson): Draw =>
+  (show, of, { step, ...options }) => {
     const [target] = figureTargets(of, cards)
-    if (target) return drawFigure(show, target.card, target.of, unit, options)
+    if (target) {
+      const needed = step === undefined ? undefined : neededLabels(said.get(step), show, target)
+      const labels = options.labels ?? needed
+      return drawFigure(show, target.card, target.of, unit, { ...options, ...(labels && { labels }) })
+    }
     // What `of` does not name, or names twice, has been told with the lesson.
     return { findings: [] }
   }

@@ -61,7 +61,7 @@ export function handoutView(
   const { frontMatter, unit, grid, tree, steps } = lesson
   const cards = lesson.cards.map(({ card }) => card)
   const main = mainCard(cards)
-  const body = bodyView(tree, steps, draw, pictures)
+  const body = bodyView(tree, steps, lesson.cards, draw, pictures)
   const minutes = steps.reduce((sum, step) => sum + (step.minutes ?? 0), 0)
   const view: HandoutView = {
     title: frontMatter.title,
@@ -107,7 +107,7 @@ function coverOf(draw: Draw): Html | null {
 }
 
 function envelopeFigure(draw: Draw): Html | null {
-  const fitted = fitFigure(draw, 'envelope', undefined, 'envelope')
+  const fitted = fitFigure(draw, 'envelope', undefined, { key: 'envelope' })
   return 'findings' in fitted ? null : html(toHtml(figureHast(fitted, [], 'envelope', 'envelope')))
 }
 

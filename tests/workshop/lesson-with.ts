@@ -59,6 +59,7 @@ export function lessonWith(
     cards,
     supplies: { each: [], shared: [], tutor: [], ...supplies },
     steps: [],
+    said: new Map(),
     cautions: [],
     findings: [],
   }

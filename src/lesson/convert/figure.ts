@@ -4,6 +4,7 @@ import { suggestWord } from '../../length/finding.ts'
 import { type FigureKind, figureKinds } from '../nodes.ts'
 import { placeOf } from '../source.ts'
 import { attributePlace, checkAttributes, valuePlace } from './attributes.ts'
+import { readLabels } from './figure-labels.ts'
 import type { Handler } from './walk.ts'
 
 const isKind = (word: string): word is FigureKind => (figureKinds as readonly string[]).includes(word)
@@ -11,7 +12,7 @@ const isKind = (word: string): word is FigureKind => (figureKinds as readonly st
 /** `::figure[caption]{show=flat of=base}`. One that cannot be drawn leaves its caption. */
 export const figure: Handler<LeafDirective> = (node, walk, at, descend) => {
   descend(node, { ...at, top: false })
-  checkAttributes(node, ['show', 'of'], walk)
+  checkAttributes(node, ['show', 'of', 'label'], walk)
   const { show, of } = node.attributes ?? {}
   const position = node.position && { position: node.position }
   if (of === '')
@@ -22,14 +23,17 @@ export const figure: Handler<LeafDirective> = (node, walk, at, descend) => {
       'This does not say which piece to draw',
       'Write the name of a piece, such as `of=base`, or leave `of` out to draw the whole card',
     )
-  if (show && isKind(show))
+  if (show && isKind(show)) {
+    const labels = readLabels(node, show, walk)
     return {
       type: 'figure',
       show,
+      ...(labels && { labels }),
       ...(of && { of, data: { ofPlace: valuePlace(node, 'of', walk) } }),
       children: node.children,
       ...position,
     }
+  }
   if (show)
     report(
       walk,
