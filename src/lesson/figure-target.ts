@@ -11,11 +11,12 @@ export interface FigureTarget {
 export const mainCard = <C extends { readonly name: string }>(cards: readonly C[]): C | undefined =>
   cards.find(({ name }) => name === 'card') ?? cards[0]
 
-/** What `of` can name in a card: its pieces and layers, and the envelope. */
-export const figureNames = ({ structure, layers, envelope }: Card): string[] => [
+/** What `of` can name in a card: its pieces and layers, what letters are on, its lettering, and the envelope. */
+export const figureNames = ({ structure, layers, lettering, envelope }: Card): string[] => [
   ...new Set([
     ...structure.pieces.map(({ name }) => name),
     ...layers.map(({ name }) => name),
+    ...lettering.flatMap(({ name, on }) => [name, on]),
     ...(envelope ? ['envelope'] : []),
   ]),
 ]
