@@ -9,6 +9,7 @@ import { parseMeasure } from '../length/parse.ts'
 import { readSize } from '../length/text.ts'
 import { allowedIn } from './allowed.ts'
 import type { FrontMatter } from './lesson.ts'
+import { checkLinkLength, isLink } from './link.ts'
 import { minutesIn } from './minutes-in.ts'
 import { placeOf, type Source, written } from './source.ts'
 import { readingOf, textsOf } from './yaml-reading.ts'
@@ -66,6 +67,7 @@ export function readFrontMatter(
   const credits = text('credits', 'Write the names')
   const lang = checked(reading, entry('lang'), isLanguage, 'a language tag', '`en` or `de-CH`')
   const video = checked(reading, entry('video'), isLink, 'a link', 'the whole address, with `https://`')
+  if (video) checkLinkLength(reading, video, entry('video')?.place ?? { line: 1, column: 1 })
   return {
     frontMatter: {
       title: title ?? 'Untitled lesson',
@@ -159,8 +161,6 @@ function checked(
   report(reading, 'value', item.place, `\`${text}\` is not ${wanted}`, `Write ${example}`)
   return undefined
 }
-
-const isLink = (text: string): boolean => /^https?:\/\/[^\s/]+\S*$/i.test(text)
 
 function isLanguage(tag: string): boolean {
   try {

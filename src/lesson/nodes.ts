@@ -67,6 +67,15 @@ export interface FigureNode extends Parent {
   }
 }
 
+/** `::scan[caption]{link=https://…}`: printed as a code that opens the link. */
+export interface ScanNode extends Parent {
+  type: 'scan'
+  /** The whole address, `http` or `https`. */
+  link: string
+  /** The caption. */
+  children: PhrasingContent[]
+}
+
 declare module 'mdast' {
   interface PhrasingContentMap {
     measure: MeasureNode
@@ -75,12 +84,14 @@ declare module 'mdast' {
   interface BlockContentMap {
     callout: CalloutNode
     figure: FigureNode
+    scan: ScanNode
   }
   interface RootContentMap {
     measure: MeasureNode
     minutes: MinutesNode
     callout: CalloutNode
     figure: FigureNode
+    scan: ScanNode
   }
   interface TextData {
     /** Whether it stands in `:meant[…]`. */

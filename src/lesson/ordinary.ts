@@ -1,5 +1,5 @@
-import type { BlockContent, Nodes, Root } from 'mdast'
-import type { FigureNode } from './nodes.ts'
+import type { BlockContent, Nodes, PhrasingContent, Root } from 'mdast'
+import type { FigureNode, ScanNode } from './nodes.ts'
 
 /** Gives what stands in the place of a figure; undefined for its caption. */
 export type DrawFigure = (figure: FigureNode) => BlockContent | undefined
@@ -7,7 +7,7 @@ export type DrawFigure = (figure: FigureNode) => BlockContent | undefined
 /**
  * A lesson's tree with nodes of its own replaced by those of mdast, in place: a measure is text, minutes are `(5 min)`,
  * a call-out is a block quote that becomes `<div class="callout callout-tip">`, a figure is its caption or what `draw`
- * makes of it, and each list of steps starts with the number of its first step.
+ * makes of it, a code to scan is its link, and each list of steps starts with the number of its first step.
  */
 export function toOrdinary(tree: Root, draw: DrawFigure = () => undefined): Root {
   replaceIn(tree, draw)
@@ -42,9 +42,17 @@ function replaceIn(node: Nodes, draw: DrawFigure): void {
         if (drawn) return [drawn]
         return child.children.length > 0 ? [{ type: 'paragraph', children: child.children, ...position }] : []
       }
+      case 'scan':
+        return [{ type: 'paragraph', children: [...child.children, ...linkBehind(child)], ...position }]
       default:
         return [child]
     }
   })
   ;(node as { children: Nodes[] }).children = children
 }
+
+/** The link of a code to scan, behind its caption. */
+const linkBehind = ({ children, link }: ScanNode): PhrasingContent[] => [
+  ...(children.length > 0 ? [{ type: 'text' as const, value: ': ' }] : []),
+  { type: 'link', url: link, children: [{ type: 'text', value: link }] },
+]

@@ -10,6 +10,7 @@ import { type Html, html } from './html-text.ts'
 import { lessonFigures } from './lesson-figures.ts'
 import { type Pictures, pictureUrl } from './pictures.ts'
 import { definitionsIn, type ProseContext, proseHast, proseHtml } from './prose.ts'
+import { type Codes, noCodes, scanHast } from './scan.ts'
 
 /** One step as it is printed: its number in the gutter, its text, its figures beside it or across below it. */
 export interface StepView {
@@ -52,15 +53,18 @@ export function bodyView(
   cards: readonly ProvenCard[],
   draw: Draw,
   pictures: Pictures,
+  codes: Codes = noCodes,
 ): BodyView {
   const { figures, findings } = lessonFigures(tree, cards, draw)
   const depths = headingDepths(tree)
   const definitions = definitionsIn(tree)
+  let scans = 0
   const context = (hideMinutes: boolean, level: ProseContext['level']): ProseContext => ({
     definitions,
     hideMinutes,
     level,
     picture: (node) => pictures.get(pictureUrl(node, tree) ?? ''),
+    scan: ({ link }, caption) => scanHast(link, caption, `scan-${++scans}`, codes),
     figure(node, caption) {
       const made = figures.get(node)
       return made ? figureHast(made.drawn, caption, node.show, made.id) : captionOnly(caption)

@@ -13,6 +13,7 @@ import { printHandout, type Setting } from './pdf.ts'
 import { readPictures } from './pictures.ts'
 import { NoBrowserError } from './problems.ts'
 import { mustShowCautions } from './safety.ts'
+import { codesFor } from './scan.ts'
 import { loadTheme } from './theme.ts'
 import { handoutView } from './view.ts'
 import { type FileToWrite, mayWrite, writeWhole } from './write.ts'
@@ -83,11 +84,12 @@ export async function publishHandout(
   const own = wantsPdf && !options.browser ? startBrowser(options.browserPath) : undefined
   own?.catch(() => {})
   try {
-    const [theme, { pictures, findings: ofPictures }] = await Promise.all([
+    const [theme, { pictures, findings: ofPictures }, codes] = await Promise.all([
       loadTheme(options.theme),
       readPictures(lesson.tree, options.folder ?? '.', outside),
+      codesFor(lesson),
     ])
-    const { view, findings: ofFigures } = handoutView(lesson, figuresOf(lesson), pictures)
+    const { view, findings: ofFigures } = handoutView(lesson, figuresOf(lesson), pictures, codes)
     const findings = [...lesson.findings, ...ofPictures, ...ofFigures]
     if (hasErrors(findings)) return { paths: [], findings }
     const html = await handoutHtml(view, theme, { paper, punched })

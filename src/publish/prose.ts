@@ -5,7 +5,7 @@ import type { Definition, Heading, Image, ImageReference, Link, Nodes, Root } fr
 import remarkRehype, { type Options } from 'remark-rehype'
 import { visit } from 'unist-util-visit'
 import { VFile } from 'vfile'
-import type { CalloutNode, FigureNode, MeasureNode, MinutesNode } from '../lesson/nodes.ts'
+import type { CalloutNode, FigureNode, MeasureNode, MinutesNode, ScanNode } from '../lesson/nodes.ts'
 import { calloutHast } from './callout.ts'
 import { minutesText } from './facts.ts'
 import { measureSpan } from './measure.ts'
@@ -21,6 +21,8 @@ export interface ProseContext {
   readonly picture: (node: Image | ImageReference) => string | undefined
   /** A figure in the middle of the text. */
   readonly figure: (node: FigureNode, caption: ElementContent[]) => ElementContent | undefined
+  /** A code to scan. */
+  readonly scan: (node: ScanNode, caption: ElementContent[]) => ElementContent
   /** Heading level of a heading in the text; undefined makes it a bold line. */
   readonly level: (depth: number) => 2 | 3 | 4 | undefined
   /** Whether minutes are told elsewhere. */
@@ -74,6 +76,7 @@ const handlers = (context: ProseContext): Record<string, Handler> => ({
     return calloutHast(node.kind, titled ? all(state, first) : [], all(state, body))
   },
   figure: (state, node: FigureNode) => context.figure(node, all(state, node)),
+  scan: (state, node: ScanNode) => context.scan(node, all(state, node)),
   heading(state, node: Heading) {
     const level = context.level(node.depth)
     return level === undefined

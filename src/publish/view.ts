@@ -15,6 +15,7 @@ import { measureHtml } from './measure-html.ts'
 import { type NeedGroup, needsView } from './needs.ts'
 import type { Pictures } from './pictures.ts'
 import { type SafetyView, safetyView } from './safety.ts'
+import { type Codes, noCodes, videoHast } from './scan.ts'
 
 /**
  * Everything a template gets: text, which it escapes, and `Html`, which is ours. What a lesson does not have is null or
@@ -43,7 +44,8 @@ export interface HandoutView {
   readonly stages: readonly StageView[]
   /** A figure of the envelope, if there is one that the lesson does not speak of itself. */
   readonly envelope: { readonly figure: Html | null } | null
-  readonly video: string | null
+  /** The video's link with its code. */
+  readonly video: Html | null
   readonly credits: string | null
 }
 
@@ -52,16 +54,18 @@ export interface HandoutView {
  *
  * @param draw draws figures of its cards.
  * @param pictures data of the pictures it shows.
+ * @param codes draws the codes of its links.
  */
 export function handoutView(
   lesson: FilledLesson,
   draw: Draw,
   pictures: Pictures = new Map(),
+  codes: Codes = noCodes,
 ): { view: HandoutView; findings: Finding[] } {
   const { frontMatter, unit, grid, tree, steps } = lesson
   const cards = lesson.cards.map(({ card }) => card)
   const main = mainCard(cards)
-  const body = bodyView(tree, steps, lesson.cards, draw, pictures)
+  const body = bodyView(tree, steps, lesson.cards, draw, pictures, codes)
   const minutes = steps.reduce((sum, step) => sum + (step.minutes ?? 0), 0)
   const view: HandoutView = {
     title: frontMatter.title,
@@ -81,7 +85,7 @@ export function handoutView(
     before: body.before,
     stages: body.stages,
     envelope: main?.envelope && !speaksOfEnvelope(tree) ? { figure: envelopeFigure(draw) } : null,
-    video: frontMatter.video ?? null,
+    video: frontMatter.video === undefined ? null : html(toHtml(videoHast(frontMatter.video, codes))),
     credits: frontMatter.credits ?? null,
   }
   return { view, findings: [...body.findings] }

@@ -8,6 +8,7 @@ const html = (markdown: string) => {
     definitions: definitionsIn(tree),
     picture: () => undefined,
     figure: () => undefined,
+    scan: () => ({ type: 'text', value: '' }),
     level: () => undefined,
     hideMinutes: true,
   }).trim()
@@ -70,6 +71,7 @@ test('a measure that could not be worked out shows what was written', () => {
     definitions: definitionsIn(tree),
     picture: () => undefined,
     figure: () => undefined,
+    scan: () => ({ type: 'text' as const, value: '' }),
     level: () => undefined,
     hideMinutes: true,
   }

@@ -10,6 +10,7 @@ import { meant } from './meant.ts'
 import { measure } from './measure.ts'
 import { minutes } from './minutes.ts'
 import { paragraph } from './paragraph.ts'
+import { scan } from './scan.ts'
 import { link, text } from './text.ts'
 import type { At, Descend, Handler, Walk } from './walk.ts'
 
@@ -17,7 +18,7 @@ import type { At, Descend, Handler, Walk } from './walk.ts'
 const handlers = {
   code: block,
   containerDirective: callout,
-  leafDirective: figure,
+  leafDirective: (node, ...rest) => (node.name === 'scan' ? scan : figure)(node, ...rest),
   textDirective: (node, ...rest) => (node.name === 'meant' ? meant : minutes)(node, ...rest),
   mdxTextExpression: measure,
   paragraph,
@@ -74,6 +75,7 @@ function cutOff(node: Extract<Nodes, { children: unknown }>, walk: Walk): void {
     'paragraph',
     'heading',
     'figure',
+    'scan',
     'tableCell',
   ]
   if (inText.includes(node.type)) node.children = [text]

@@ -1,6 +1,7 @@
 import { report } from '../../card/reading.ts'
 import { nearestWord, type Place } from '../../length/finding.ts'
 import { directiveNames } from '../syntax/directives.ts'
+import { scanExample } from './scan.ts'
 import type { Walk } from './walk.ts'
 
 type Kind = keyof typeof directiveNames
@@ -11,7 +12,10 @@ const allNames: readonly string[] = kinds.flatMap((kind) => directiveNames[kind]
 /** How many colons the directives of a kind take, and how one is written. */
 const shapes = {
   text: { colons: 1, example: (name: string) => (name === 'meant' ? ':meant[2 mm]' : `:${name}[5]`) },
-  leaf: { colons: 2, example: (name: string) => `::${name}[caption]{show=flat}` },
+  leaf: {
+    colons: 2,
+    example: (name: string) => (name === 'scan' ? scanExample : `::${name}[caption]{show=flat}`),
+  },
   container: { colons: 3, example: (name: string) => `:::${name}` },
 } satisfies Record<Kind, unknown>
 

@@ -28,6 +28,7 @@ function below(node: Nodes, where: Where, source: Source): Sentence[] {
     case 'heading':
       return sentencesIn(node, { ...where, kind: 'heading' }, source)
     case 'figure':
+    case 'scan':
       return sentencesIn(node, { ...where, kind: 'caption' }, source)
     case 'tableCell':
       return sentencesIn(node, { ...where, kind: 'cell' }, source)
