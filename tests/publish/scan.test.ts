@@ -1,4 +1,3 @@
-import jsQR from 'jsqr'
 import { expect, test } from 'vitest'
 import { figuresOf } from '../../src/publish/handout.ts'
 import { handoutHtml } from '../../src/publish/html.ts'
@@ -7,8 +6,9 @@ import { codesFor } from '../../src/publish/scan.ts'
 import { loadTheme } from '../../src/publish/theme.ts'
 import { handoutView } from '../../src/publish/view.ts'
 import { axeFindings } from './axe.ts'
+import { decoded } from './decoded.ts'
 import { filled } from './lesson.ts'
-import { type Pixels, pdfPixels, pngPixels } from './pdf-pixels.ts'
+import { pdfPixels, pngPixels } from './pdf-pixels.ts'
 import { withBrowser } from './with-browser.ts'
 
 const browser = withBrowser()
@@ -25,7 +25,6 @@ const page = async (of: ReturnType<typeof lesson>, paper: 'a4' | 'letter' = 'a4'
   const { view } = handoutView(of, figuresOf(of), new Map(), await codesFor(of))
   return handoutHtml(view, await loadTheme('step-sheet'), { paper })
 }
-const decoded = ({ data, width, height }: Pixels) => jsQR(data, width, height)?.data
 
 const printed = links.flatMap((link) => (['a4', 'letter'] as const).map((paper) => ({ link, paper })))
 
