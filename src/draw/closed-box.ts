@@ -23,15 +23,16 @@ import { makePalette } from './stock.ts'
  */
 export function drawShutBox(
   card: Card,
-  { size: shut, thickness }: Closed,
+  closed: Closed,
   pose: Pose,
   unit: Unit,
   options: FigureOptions,
 ): Sheet {
+  const { size: shut, thickness } = closed
   const room = { ...usualRoom, ...options }
   const size = (options.text ?? usualText) * point
   const palette = makePalette(card.structure)
-  const faces = paintOrder(facesOf(card.structure, pose), card.structure, frontLeft)
+  const faces = paintOrder(facesOf(card.structure, pose), card.structure, frontLeft, closed)
   const sizes = `${formatSize(shut, unit)}, about ${formatLength(nearest(thickness, card.grid), unit)} deep`
   const draw = (scale: number): Mark[] => {
     const shape = faceMarks(faces, card, { camera: frontLeft, scale, palette, of: undefined })

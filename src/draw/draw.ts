@@ -58,7 +58,7 @@ const standing: Draw = ({ card, proof }, of, unit, options) => {
   const pieces = card.structure.pieces.map((p) => p.name)
   if (of !== undefined && of !== card.name && !pieces.includes(of)) return unknown(of, pieces)
   const accent = of === card.name ? undefined : of
-  return proof.standing ? drawStanding(card, proof.standing, accent, unit, options) : doesNotFold
+  return proof.standing ? drawStanding(card, proof, proof.standing, accent, unit, options) : doesNotFold
 }
 
 const closed: Draw = ({ card, proof }, _of, unit, options) => {

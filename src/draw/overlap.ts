@@ -6,9 +6,6 @@ import { dot } from './space.ts'
 
 type Spot = readonly [number, number]
 
-/** Faces that come nearer than this, in mm, lie on one another: which is in front, the bonds say. */
-export const touching = 0.5
-
 /** Overlaps smaller than this, in mm², are two edges that meet. */
 const leastArea = 0.05
 

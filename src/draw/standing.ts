@@ -1,5 +1,5 @@
 import type { Card } from '../card/card.ts'
-import type { Standing } from '../fold/pose.ts'
+import type { Proof, Standing } from '../fold/pose.ts'
 import type { Unit } from '../length/length.ts'
 import { frontLeft } from './camera.ts'
 import { type Face, facesOf } from './face.ts'
@@ -21,6 +21,7 @@ import { makePalette } from './stock.ts'
  */
 export function drawStanding(
   card: Card,
+  proof: Pick<Proof, 'closed'>,
   standing: Standing,
   of: string | undefined,
   unit: Unit,
@@ -29,7 +30,7 @@ export function drawStanding(
   const room = { ...usualRoom, ...options }
   const size = (options.text ?? usualText) * point
   const palette = makePalette(card.structure)
-  const faces = facesInOrder(card, standing)
+  const faces = facesInOrder(card, proof, standing)
   const isSized = options.labels ? picked(options.labels)('size') : options.dimensions
   const draw = (scale: number): Mark[] => {
     const shape = faceMarks(faces, card, { camera: frontLeft, scale, palette, of })
@@ -46,10 +47,14 @@ export function drawStanding(
 }
 
 /** The same for every drawing of a card, of whatever size, and by far the most work in it. */
-function facesInOrder({ structure }: Card, standing: Standing): readonly Face[] {
+function facesInOrder(
+  { structure }: Card,
+  { closed }: Pick<Proof, 'closed'>,
+  standing: Standing,
+): readonly Face[] {
   const known = orders.get(standing)
   if (known) return known
-  const faces = paintOrder(facesOf(structure, standing.pose), structure, frontLeft)
+  const faces = paintOrder(facesOf(structure, standing.pose), structure, frontLeft, closed)
   orders.set(standing, faces)
   return faces
 }

@@ -64,7 +64,9 @@ test('what is wholly behind is painted first, in whatever order it comes', () =>
 })
 
 test('the check itself sees what is hidden wrongly', () => {
-  expect(wronglyHidden([upright('near', 20), upright('far', 0)], camera, 0.5)).toEqual(['far hides near'])
+  expect(wronglyHidden([upright('near', 20), upright('far', 0)], camera, { most: 0.5 })).toEqual([
+    expect.stringMatching(/^far hides near at \d+ spots by 24\.576 mm$/),
+  ])
 })
 
 test('a large sheet whose middle is nearer does not hide a small one in front of it', () => {
@@ -93,14 +95,14 @@ test('three bars that each hide the end of the next are split', () => {
   const front = cameraAt(0, 0)
   const painted = paintOrder(bars, none, front)
   expect(painted.length).toBeGreaterThan(3)
-  expect(wronglyHidden(painted, front, 0.5)).toEqual([])
+  expect(wronglyHidden(painted, front, { most: 0.02 })).toEqual([])
 })
 
 test('two sheets that pass through one another are split where they meet', () => {
   const cross = [upright('a', 10), sheet('b', [20, 0, -10], z as Vector, y as Vector, 40, 30)]
   const painted = paintOrder(cross, none, camera)
   expect(painted).toHaveLength(3)
-  expect(wronglyHidden(painted, camera, 0.5)).toEqual([])
+  expect(wronglyHidden(painted, camera, { most: 0.02 })).toEqual([])
 })
 
 test('sheets lying anyhow never hide what is in front of them', () => {
@@ -123,7 +125,9 @@ test('sheets lying anyhow never hide what is in front of them', () => {
         const up: Vector = [-Math.sin(turn) * Math.cos(tilt), Math.cos(turn) * Math.cos(tilt), Math.sin(tilt)]
         return sheet(`sheet ${i + 1}`, at as unknown as Vector, right, up, w, h)
       })
-      expect(wronglyHidden(paintOrder(faces, none, camera), camera, 1.2)).toEqual([])
+      expect(wronglyHidden(paintOrder(faces, none, camera), camera, { most: 0.02, givesWay: 0.7 })).toEqual(
+        [],
+      )
     }),
     { numRuns: 120 },
   )
@@ -141,8 +145,8 @@ test('every style of fold is drawn standing', () => {
 test.each(standing)('nothing farther hides what is nearer: $title', ({ card, proof }) => {
   const faces = facesOf(card.structure, proof.standing?.pose ?? new Map())
   expect(faces.length).toBeGreaterThan(1)
-  // Paper that lies on paper is nearer by less than this.
-  expect(wronglyHidden(paintOrder(faces, card.structure, frontLeft), frontLeft, 0.6)).toEqual([])
+  const painted = paintOrder(faces, card.structure, frontLeft, proof.closed)
+  expect(wronglyHidden(painted, frontLeft, { most: 0.02, givesWay: 0.7, closed: proof.closed })).toEqual([])
 })
 
 test('what is stuck on lies on what it is stuck on, however thin the paper', () => {
