@@ -27,7 +27,7 @@ export function figuresOf(card: ProvenCard, options: FigureOptions = {}): { name
     ...pieces.map((p) => ['flat', p.name] as const),
     ...[...card.card.layers, ...spans].map((p) => ['place', p.name] as const),
     ...(card.proof.standing ? [['standing', undefined] as const] : []),
-    ...(card.proof.closed ? [['closed', undefined] as const] : []),
+    ...(card.proof.closed ? [['closed', undefined] as const, ['edge', undefined] as const] : []),
     ...(card.card.envelope ? [['envelope', undefined] as const] : []),
     ...card.card.lettering.map((l) => ['lettering', l.name] as const),
   ]
