@@ -37,7 +37,7 @@ export const commands: Readonly<Record<string, Command>> = {
     least: 1,
     most: Number.POSITIVE_INFINITY,
     help: 'say what is wrong in lessons, line by line, and what would cure it',
-    flags: ['fix', ...wishes, 'json', 'quiet'],
+    flags: ['fix', 'figures', ...wishes, 'json', 'quiet'],
     load: async () => (await printing()).check,
   },
   tie: {
@@ -61,7 +61,7 @@ export const commands: Readonly<Record<string, Command>> = {
     least: 1,
     most: 1,
     help: 'write the step sheet as PDF and HTML, beside the lesson or where `-o` says',
-    flags: [...wishes, 'paper', 'theme', 'json', ...file],
+    flags: ['figures', ...wishes, 'paper', 'theme', 'json', ...file],
     load: async () => (await printing()).handout,
   },
   resize: {
@@ -123,6 +123,14 @@ export const commands: Readonly<Record<string, Command>> = {
     help: 'write the pieces at their real size, to trace or to cut through, with a ruler that proves the scale',
     flags: [...wishes, 'paper', 'theme', 'json', ...file],
     load: async () => (await printing()).template,
+  },
+  motion: {
+    operands: 'LESSON',
+    least: 1,
+    most: 1,
+    help: 'write a page in which the card folds, from the flat sheet to shut and on to standing, to be turned and looked at',
+    flags: [...wishes, 'paper', 'theme', 'json', ...file],
+    load: async () => (await import('./commands/motion.ts')).motion,
   },
   export: {
     operands: 'LESSON',

@@ -67,6 +67,11 @@ export const flags = {
   output: { short: 'o', value: 'PATH', read: text, help: 'the file or folder to write' },
   explain: { help: 'say of each number where it comes from, how it was rounded, and what it follows' },
   html: { help: 'write a page with drawings' },
+  figures: {
+    value: 'auto|list',
+    read: readChoice(['auto', 'list']),
+    help: 'figures for the steps that have none: `auto` puts them in, `check` into the lesson itself and `handout` into the print only; `check --figures list` tells each one at its step',
+  },
   fix: { help: 'put names in the place of the plain numbers whose meaning is sure, in the lesson itself' },
   json: { help: 'answer in JSON, for other programs' },
   quiet: { help: 'print errors only' },

@@ -1,12 +1,16 @@
 import { dirname } from 'node:path'
 import { type Finding, hasErrors, listOf } from '../../length/finding.ts'
+import { directiveOf } from '../../lesson/figures/directive.ts'
+import type { Offered } from '../../lesson/figures/offered.ts'
 import { inFileOrder } from '../../lesson/file-order.ts'
 import { fillLesson } from '../../lesson/fill.ts'
 import type { Placed } from '../../lesson/loose/edits.ts'
 import { measureOf } from '../../lesson/loose/proposal.ts'
 import { readLesson } from '../../lesson/read.ts'
+import { stepByStep } from '../../lesson/rules/step-without-figure.ts'
 import { sizeFindings } from '../../lesson/sizes/findings.ts'
 import { figuresOf } from '../../publish/handout.ts'
+import { canDraw } from '../../publish/offered-figures.ts'
 import { readPictures } from '../../publish/pictures.ts'
 import { OutsideError } from '../../publish/problems.ts'
 import { handoutView } from '../../publish/view.ts'
@@ -27,6 +31,8 @@ interface Checked {
   readonly findings: readonly Finding[]
   /** With `--fix`: the plain numbers that have a name now. */
   readonly fixed?: readonly Placed[]
+  /** With `--figures auto`: the figures that steps have now. */
+  readonly drawn?: readonly Offered[]
 }
 
 /** `check LESSON…`. A lesson that cannot be read does not keep the others from being checked. */
@@ -36,22 +42,25 @@ export const check: Action = async (paths, options, outside) => {
   for (const file of paths) {
     try {
       const fixed = options.fix ? await fixFile(file, outside) : undefined
-      checked.push({ file, findings: await allFindings(file, options, outside), ...(fixed && { fixed }) })
+      const drawn = options.figures === 'auto' ? await putFigures(file, outside) : undefined
+      const findings = await allFindings(file, options, outside)
+      checked.push({ file, findings, ...(fixed && { fixed }), ...(drawn && { drawn }) })
     } catch (error) {
       if (!(error instanceof OutsideError)) throw error
       unread.push(error)
     }
   }
   if (options.json) {
-    const lessons = checked.map(({ file, fixed, findings }) => ({
+    const lessons = checked.map(({ file, fixed, drawn, findings }) => ({
       file,
       ...(fixed && { fixed: fixed.map(placedJson) }),
+      ...(drawn && { figures: drawn.map(figureJson) }),
       findings: findings.map(findingJson),
     }))
     outside.stdout(asJson({ lessons }))
   } else {
-    for (const { file, fixed = [], findings } of checked) {
-      if (!options.quiet) outside.stdout(fixedText(file, fixed))
+    for (const { file, fixed = [], drawn = [], findings } of checked) {
+      if (!options.quiet) outside.stdout(fixedText(file, fixed) + drawnText(file, drawn))
       outside.stdout(findingsText(file, findings, options))
     }
     if (!options.quiet && checked.length > 0) outside.stdout(`${summary(checked)}\n`)
@@ -79,10 +88,24 @@ function fixedText(file: string, fixed: readonly Placed[]): string {
   return `${lines.join('')}${file}: ${number(fixed.length, 'number')} ${fixed.length === 1 ? 'has a name' : 'have names'} now\n`
 }
 
+/** Puts figures into a lesson's file, for the steps that are offered one. The file is written whole or not at all. */
+async function putFigures(file: string, outside: Outside): Promise<readonly Offered[]> {
+  const { putFiguresIn } = await import('../../lesson/figures/put-in.ts')
+  const { text, placed } = putFiguresIn(await readText(file, outside), canDraw)
+  if (placed.length > 0) await writeWhole([{ path: file, data: new TextEncoder().encode(text) }], outside)
+  return placed
+}
+
+const drawnText = (file: string, drawn: readonly Offered[]): string =>
+  drawn.map((one) => `${file}: step ${one.step} has a figure now: \`${directiveOf(one)}\`\n`).join('')
+
+const figureJson = (one: Offered) => ({ step: one.step, directive: directiveOf(one) })
+
 /** Those of the lesson in each size that it is offered in, and, when its cards can be relied on, those of drawing its figures and reading its pictures. */
 async function allFindings(file: string, options: Options, outside: Outside): Promise<readonly Finding[]> {
   const read = readLesson(await readText(file, outside))
-  const lesson = fillLesson(read, wishesOf(options))
+  const filled = fillLesson(read, wishesOf(options))
+  const lesson = options.figures === 'list' ? { ...filled, findings: stepByStep(read, filled) } : filled
   // Whoever names a size or a unit wants to know of that one alone.
   const ofSizes = options.closed || options.units ? [] : sizeFindings(read, lesson)
   if (hasErrors(lesson.findings)) return inFileOrder([...lesson.findings, ...ofSizes])

@@ -11,6 +11,7 @@ import { noEnvelopeSteps } from './no-envelope-steps.ts'
 import { noSteps } from './no-steps.ts'
 import type { Rule, RuleDoc } from './rule.ts'
 import { scoreUnsaid } from './score-unsaid.ts'
+import { stepWithoutFigure } from './step-without-figure.ts'
 import { stuckTooEarly } from './stuck-too-early.ts'
 import { unlistedTool } from './unlisted-tool.ts'
 import { unusedSupply } from './unused-supply.ts'
@@ -33,6 +34,7 @@ export const rules: readonly Rule[] = [
   stuckTooEarly,
   crowdedStep,
   noEnvelopeSteps,
+  stepWithoutFigure,
   looseMeasure,
   looseTime,
 ]
