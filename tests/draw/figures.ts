@@ -29,6 +29,7 @@ export function figuresOf(card: ProvenCard, options: FigureOptions = {}): { name
     ...(card.proof.standing ? [['standing', undefined] as const] : []),
     ...(card.proof.closed ? [['closed', undefined] as const, ['edge', undefined] as const] : []),
     ...(card.card.envelope ? [['envelope', undefined] as const] : []),
+    ...(card.proof.standing && card.card.structure.bonds.length > 0 ? [['apart', undefined] as const] : []),
     ...card.card.lettering.map((l) => ['lettering', l.name] as const),
   ]
   return shown.map(([show, of]) => ({
