@@ -2,6 +2,7 @@
 import { rm, writeFile } from 'node:fs/promises'
 import process from 'node:process'
 import { build } from 'esbuild'
+import { motionPage } from './motion-page.js'
 
 /** @type {import('esbuild').BuildOptions} */
 const options = {
@@ -34,6 +35,7 @@ const [{ metafile }] = await Promise.all([
     external: [...options.external, 'puppeteer-core'],
     entryPoints: { index: 'src/index.ts', remark: 'src/lesson/plugin.ts' },
   }),
+  build({ ...motionPage, outdir: 'dist' }),
 ])
 const [about] = process.argv.slice(2)
 if (about) await writeFile(about, JSON.stringify(metafile))

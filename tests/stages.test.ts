@@ -4,8 +4,8 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 
-const stages = ['length', 'card', 'fold', 'lesson', 'draw', 'workshop', 'publish', 'desk', 'cli']
-const inBrowser = stages.slice(0, 6)
+const stages = ['length', 'card', 'fold', 'lesson', 'draw', 'workshop', 'motion', 'publish', 'desk', 'cli']
+const inBrowser = stages.slice(0, 7)
 
 /** One file a line of which breaks the rule, in a project of its own with our lint configuration. */
 const folder = mkdtempSync(join(tmpdir(), 'stages-'))

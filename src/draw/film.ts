@@ -9,9 +9,19 @@ import type { Flat } from './plane.ts'
  * @param scale mm of the drawing in a mm of the sheet.
  */
 export function glints(width: number, height: number, scale: number, place: (p: Flat) => Spot): Mark[] {
+  const stroke = { class: 'glint', width: 0.25, colour: glintColour, cap: 'round' } as const
+  return glintLines(width, height, scale).map(([from, to]) => line(place(from), place(to), stroke))
+}
+
+export const glintColour = '#5d7f8f'
+
+/** Where they are on the sheet. */
+export function glintLines(width: number, height: number, scale: number): [Flat, Flat][] {
   const long = Math.min(7 / scale, height * 0.45, width * 0.3)
   const [x, y] = [Math.min(3 / scale, width * 0.1), height - Math.min(2.5 / scale, height * 0.15)]
-  const stroke = { class: 'glint', width: 0.25, colour: '#5d7f8f', cap: 'round' } as const
-  const at = (right: number, down: number): Spot => place([x + long * right, y - long * down])
-  return [line(at(0, 1), at(1, 0), stroke), line(at(0.55, 0.95), at(0.95, 0.55), stroke)]
+  const at = (right: number, down: number): Flat => [x + long * right, y - long * down]
+  return [
+    [at(0, 1), at(1, 0)],
+    [at(0.55, 0.95), at(0.95, 0.55)],
+  ]
 }

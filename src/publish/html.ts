@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto'
 import { fontFaces } from './fonts.ts'
 import { escapeHtml } from './html-text.ts'
 import { endLinks, trial } from './layout.ts'
@@ -17,6 +18,17 @@ export const contentPolicy =
 const base = `svg{word-spacing:0;letter-spacing:0;font-variant:normal;font-feature-settings:normal;text-transform:none}
 .${trial} *{visibility:hidden!important}`
 
+/** How a page is made. */
+export interface PageSettings {
+  readonly paper: Paper
+  readonly punched?: boolean
+  readonly lying?: boolean
+  readonly script?: string
+}
+
+/** A program as a content policy names it: this one may run, and no other. */
+const hashOf = (script: string): string => `sha256-${createHash('sha256').update(script).digest('base64')}`
+
 /** What the page needs to know besides its body. */
 export type PageHead = Pick<HandoutView, 'title' | 'lang' | 'foot'>
 
@@ -27,11 +39,12 @@ export type PageHead = Pick<HandoutView, 'title' | 'lang' | 'foot'>
  * @param paper what it is to be printed on.
  * @param punched whether to leave room for holes on the left.
  * @param lying whether the paper lies on its long side.
+ * @param script the one program that may run in it.
  */
 export async function handoutHtml<View extends PageHead>(
   view: View,
   theme: { readonly css: string; readonly body: (view: View) => string },
-  { paper, punched = false, lying = false }: { paper: Paper; punched?: boolean; lying?: boolean },
+  { paper, punched = false, lying = false, script }: PageSettings,
 ): Promise<string> {
   const body = keepHeadingSpaces(theme.body(view))
   const said = body.replace(/data:[^"]*/g, '') + view.foot.title + view.foot.print
@@ -40,7 +53,7 @@ export async function handoutHtml<View extends PageHead>(
 <html lang="${escapeHtml(view.lang)}">
 <head>
 <meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="${contentPolicy}">
+<meta http-equiv="Content-Security-Policy" content="${contentPolicy}${script === undefined ? '' : `; script-src '${hashOf(script)}'`}">
 ${htmlMark}
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <title>${escapeHtml(view.title)}</title>
@@ -57,7 +70,7 @@ ${pageCss(view.foot, paper, punched, lying)}
 ${endLinks(`${body}${end}`)}
 ${body}
 ${end}
-</body>
+${script === undefined ? '' : `<script>${script}</script>\n`}</body>
 </html>
 `
 }

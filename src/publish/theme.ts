@@ -2,6 +2,7 @@ import { readdir, readFile } from 'node:fs/promises'
 import { join, parse } from 'node:path'
 import type { CatalogueView } from './catalogue-view.ts'
 import type { LabelsView } from './kit-labels.ts'
+import type { MotionView } from './motion-view.ts'
 import { ThemeError } from './problems.ts'
 import type { SizeChartView } from './size-chart-view.ts'
 import { compileTemplate, type TemplateFile } from './template.ts'
@@ -50,6 +51,9 @@ export const loadTracingTheme = (theme: string): Promise<Theme<TracingView>> => 
 
 /** Loads how a theme shows the labels of a class: `labels.hbs`, and `labels.css` on top, likewise. */
 export const loadLabelsTheme = (theme: string): Promise<Theme<LabelsView>> => loadPage(theme, 'labels')
+
+/** Loads how a theme shows the fold in motion: `motion.hbs`, and `motion.css` on top, likewise. */
+export const loadMotionTheme = (theme: string): Promise<Theme<MotionView>> => loadPage(theme, 'motion')
 
 async function loadPage<View extends object>(theme: string, page: string): Promise<Theme<View>> {
   const folder = await themeFolder(theme)
