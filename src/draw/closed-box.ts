@@ -33,10 +33,19 @@ export function drawShutBox(
   const size = (options.text ?? usualText) * point
   const palette = makePalette(card.structure)
   const faces = paintOrder(facesOf(card.structure, pose), card.structure, frontLeft, closed)
-  const sizes = `${formatSize(shut, unit)}, about ${formatLength(nearest(thickness, card.grid), unit)} deep`
+  const parts = {
+    size: formatSize(shut, unit),
+    thickness: `about ${formatLength(nearest(thickness, card.grid), unit)} deep`,
+  }
+  const sizes = `${parts.size}, ${parts.thickness}`
+  const { labels } = options
+  const shown = (['size', 'thickness'] as const)
+    .filter((word) => labels === undefined || labels.includes(word) || labels.includes('all'))
+    .map((word) => parts[word])
+  const below = shown.length > 0 ? [{ text: shown.join(', ') }] : []
   const draw = (scale: number): Mark[] => {
     const shape = faceMarks(faces, card, { camera: frontLeft, scale, palette, of: undefined })
-    return [...shape, ...legend(shape, [{ text: sizes }], size, room.maxWidth - 1.5)]
+    return [...shape, ...legend(shape, below, size, room.maxWidth - 1.5)]
   }
   const long = Math.max(...[shut.width, shut.height, thickness].map(toMm))
   return {

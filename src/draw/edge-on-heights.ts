@@ -1,5 +1,5 @@
 import type { Bond } from '../card/structure.ts'
-import type { Column, Cut } from './edge-on-section.ts'
+import type { Column, Crossing } from './edge-on-section.ts'
 
 /** Height of the middle of each sheet above the table, in mm, one for each stretch of the cut that it lies in. */
 export type Heights = ReadonlyMap<string, readonly (number | undefined)[]>
@@ -19,7 +19,16 @@ const hair = 1e-6
  * together is lifted so that it touches. Where that would make the card thicker than it is, as where doors shut over
  * one another in turn, sheets give way: each then lies on the next one all along.
  */
-export function heightsOf({ columns, crossings }: Cut, bonds: readonly Bond[]): Heights {
+export function heightsOf(
+  {
+    columns,
+    crossings,
+  }: {
+    readonly columns: readonly Column[]
+    readonly crossings: readonly Pick<Crossing, 'hinge' | 'folded'>[]
+  },
+  bonds: readonly Bond[],
+): Heights {
   const rests = restsIn(columns)
   const most = Math.max(...columns.map(({ thickness }) => thickness))
   let levels = lowest(rests) ?? new Map<string, number>()

@@ -96,7 +96,9 @@ function labelled(drawing: Drawing, { options, of }: Labelling, asides: boolean)
         drawing.solid.filter((t) => x > t.from && x < t.to && (above ? t.z(x) > z + 0.01 : t.z(x) < z - 0.01))
           .length,
     })
-  const seats = seated(shows('thickness') && !asides && level.length === wanted.length ? besideThickness : 0)
+  // The two lines of its text may be higher than the card is thick.
+  const isOver = shows('thickness') && !asides && level.length === wanted.length
+  const seats = seated(isOver && thick.high - thick.low > 2 * size ? besideThickness : 0)
   const unseated = wanted.filter((name) => !seats.some((seat) => seat.name === name))
   const names = nameMarks(seats, box, small, of)
   const sides = sideNames(asides ? unseated : wanted.filter(isUpright), box, small, of)

@@ -11,5 +11,9 @@ export function timesFor({ bars, columns }: Pick<Cut, 'bars' | 'columns'>, along
   const whole = Math.max(...columns.map(({ thickness }) => thickness))
   const usual = Math.min(usualHeight / whole, stout / Math.max(...calipers))
   const wanted = Math.min(Math.max(usual, thin / Math.min(...calipers)), mostHeight / whole) / along
-  return steps.reduce<number>((a, b) => (Math.abs(b - wanted) < Math.abs(a - wanted) ? b : a), 1)
+  return timesNear(wanted)
 }
+
+/** The nearest of the numbers that are easily said. */
+export const timesNear = (wanted: number): number =>
+  steps.reduce<number>((a, b) => (Math.abs(b - wanted) < Math.abs(a - wanted) ? b : a), 1)
