@@ -76,6 +76,8 @@ test('faces that look away are a step darker', () => {
 test('shut, the card shows its size and its thickness', () => {
   const { svg, alternative } = drawn('closed', cardOf(harbour))
   expect(textsOf(svg, 'measure')).toEqual(['8 in', '6 in'])
-  expect(textsOf(svg, 'legend')).toEqual([expect.stringMatching(/^about \d+\/\d+ in thick$/)])
+  expect(textsOf(svg, 'legend').join(' ')).toMatch(
+    /^about \d+\/\d+ in thick; layers drawn \d+ times as thick as they are$/,
+  )
   expect(alternative).toMatch(/^The bridge card shut, seen from its front: 8 × 6 in, width first, about/)
 })
