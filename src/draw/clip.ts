@@ -1,3 +1,4 @@
+import { covers } from '../fold/assembly.ts'
 import type { Box } from './box.ts'
 
 type Point2 = readonly [number, number]
@@ -80,4 +81,29 @@ export function lineOutside([a, b]: readonly [Point2, Point2], loop: readonly Po
     ...(enter > 1e-9 ? [[a, mix2(a, b, enter)] as [Point2, Point2]] : []),
     ...(leave < 1 - 1e-9 ? [[mix2(a, b, leave), b] as [Point2, Point2]] : []),
   ]
+}
+
+/** The parts of a straight line inside loops of any shape; where two of them overlap, a window, it is outside. */
+export function lineInside(
+  [a, b]: readonly [Point2, Point2],
+  loops: readonly (readonly Point2[])[],
+): [Point2, Point2][] {
+  const [dx, dy] = [b[0] - a[0], b[1] - a[1]]
+  const shares = loops.flatMap((loop) =>
+    loop.flatMap((p, i) => {
+      const q = loop[(i + 1) % loop.length] ?? p
+      const [ex, ey] = [q[0] - p[0], q[1] - p[1]]
+      const turn = dx * ey - dy * ex
+      if (turn === 0) return []
+      const [fx, fy] = [p[0] - a[0], p[1] - a[1]]
+      const [t, u] = [(fx * ey - fy * ex) / turn, (fx * dy - fy * dx) / turn]
+      return t > 0 && t < 1 && u >= 0 && u <= 1 ? [t] : []
+    }),
+  )
+  const stops = [0, ...shares.sort((s, t) => s - t), 1]
+  return stops.slice(1).flatMap((to, i): [Point2, Point2][] => {
+    const from = stops[i] ?? 0
+    const [x, y] = mix2(a, b, (from + to) / 2)
+    return to - from > 1e-9 && covers(loops, x, y) ? [[mix2(a, b, from), mix2(a, b, to)]] : []
+  })
 }

@@ -1,16 +1,19 @@
 import type { Unit } from '../length/length.ts'
 import { boxAround } from './box.ts'
+import { lineInside } from './clip.ts'
+import { areaOf, filmLines } from './face-film.ts'
+import { glintColour } from './film.ts'
 import type { FlatParts } from './flat-parts.ts'
 import { stopsAlong } from './flat-stops.ts'
 import { nameShare } from './ink.ts'
 import { letterMark, setLetters } from './letters.ts'
-import type { Mark } from './mark.ts'
+import { line, type Mark } from './mark.ts'
 import { heights, nameIn } from './names.ts'
 import type { Spot } from './num.ts'
 import { flatLoop, lineOnPaper, ontoPaper, toMm } from './plane.ts'
 import { roomIn } from './room.ts'
 import type { Paint } from './stock.ts'
-import { upMark } from './up.ts'
+import { upOn } from './up.ts'
 
 /** The letters that go on the piece, at their marks. */
 export function flatLetters(parts: FlatParts, scale: number): Mark[] {
@@ -21,12 +24,35 @@ export function flatLetters(parts: FlatParts, scale: number): Mark[] {
   })
 }
 
-/** The direction mark in the lower left corner, if the pattern has a top and the sheet room for the mark. */
-export function upright({ piece }: FlatParts, paint: Paint, scale: number, size: number): Mark[] {
-  if (piece.stock.direction !== 'upright') return []
-  const [width, height] = [toMm(piece.size.width) * scale, toMm(piece.size.height) * scale]
-  const marks = upMark([2.2, height - 1.8], size * nameShare, paint)
-  return marks.every((m) => m.box.right < width - 1 && m.box.top > 1) ? marks : []
+/** The direction mark, if the pattern has a top and the sheet room for the mark. */
+export function upright(parts: FlatParts, paint: Paint, scale: number, size: number): Mark[] {
+  if (parts.piece.stock.direction !== 'upright') return []
+  const place = ontoPaper(toMm(parts.piece.size.height), scale)
+  const loops = [...parts.outline, ...parts.holes].map((loop) => loop.map(place))
+  const lines = [
+    ...parts.creases.map((c) => lineOnPaper(c.line, place)),
+    ...parts.slits.map(([a, b]): [Spot, Spot] => [place(a), place(b)]),
+  ]
+  return upOn(loops, lines, size * nameShare, paint)
+}
+
+/** What tells film from paper, on its largest panel. */
+export function flatGlints(parts: FlatParts, paint: Paint, scale: number): Mark[] {
+  const stroke = { class: 'glint', width: 0.25, colour: glintColour, cap: 'round' } as const
+  return glintsAt(parts, paint, scale).map(([a, b]) => line(a, b, stroke))
+}
+
+function glintsAt(
+  { piece, plates, outline, holes }: FlatParts,
+  paint: Paint,
+  scale: number,
+): (readonly [Spot, Spot])[] {
+  if (!paint.film) return []
+  const place = ontoPaper(toMm(piece.size.height), scale)
+  const loops = [...outline, ...holes].map((loop) => loop.map(place))
+  const panels = plates.length > 1 ? plates.map((plate) => flatLoop(plate.outline)) : outline
+  const largest = panels.reduce((a, b) => (areaOf(b) > areaOf(a) + 1e-6 ? b : a))
+  return filmLines(largest, scale).flatMap(([a, b]) => lineInside([place(a), place(b)], loops))
 }
 
 /** The panels' names, or the piece's own, where they are clear of everything else. */
@@ -37,6 +63,7 @@ export function flatNames(parts: FlatParts, paint: Paint, scale: number, size: n
   const taken = {
     boxes: [...parts.holes.map((loop) => boxAround(loop.map(place))), ...drawn.map((m) => m.box)],
     lines: [
+      ...glintsAt(parts, paint, scale),
       ...parts.creases.map((c) => lineOnPaper(c.line, place)),
       ...parts.slits.map(([a, b]): [Spot, Spot] => [place(a), place(b)]),
       ...stopsAlong(parts, 'width', scale, unit).map((s): [Spot, Spot] => [

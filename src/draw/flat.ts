@@ -3,9 +3,8 @@ import type { Piece } from '../card/structure.ts'
 import { formatLength } from '../length/format.ts'
 import type { Unit } from '../length/length.ts'
 import { across, edges } from './edge.ts'
-import { glints } from './film.ts'
 import { type FigureOptions, fitted, leastAndMost, usualRoom } from './fit.ts'
-import { flatLetters, flatNames, upright } from './flat-names.ts'
+import { flatGlints, flatLetters, flatNames, upright } from './flat-names.ts'
 import { type FlatParts, flatParts } from './flat-parts.ts'
 import { measuredParts } from './flat-picked.ts'
 import { stopsAlong } from './flat-stops.ts'
@@ -77,7 +76,7 @@ function shapeMarks(parts: FlatParts, paint: Paint, scale: number, size: number)
     ...parts.slits.map(([a, b]) => line(place(a), place(b), cutStroke('cut slit'))),
     ...holes.map((loop) => area([loop], { class: 'cut window', stroke })),
     ...outline.map((loop) => area([loop], { class: 'cut outline', stroke })),
-    ...(paint.film ? glints(toMm(parts.piece.size.width), toMm(parts.piece.size.height), scale, place) : []),
+    ...flatGlints(parts, paint, scale),
     ...flatLetters(parts, scale),
     ...upright(parts, paint, scale, size),
   ]

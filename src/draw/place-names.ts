@@ -11,7 +11,7 @@ import type { Measured } from './place-borders.ts'
 import type { OnPaper } from './place-paper.ts'
 import type { PlaceView } from './place-view.ts'
 import type { Paint } from './stock.ts'
-import { upMark } from './up.ts'
+import { upOn } from './up.ts'
 
 /**
  * The panels' names below the shape, or beside it where creases run across; on the other side of what is measured. Of
@@ -84,11 +84,9 @@ export function layerNames(
   const own = { ...(paint.hatch && { ground: paint.tint }), colour: colours.ink }
   return placed.laid.flatMap(([outline = [], ...holes]) => {
     const box = boxAround(outline)
-    const up =
-      view.piece.stock.direction === 'upright' ? upMark([box.left + 2.2, box.bottom - 1.8], small, paint) : []
-    const fits = up.every((m) => m.box.right < box.right - 1 && m.box.top > box.top + 1)
+    const up = view.piece.stock.direction === 'upright' ? upOn([outline, ...holes], lines, small, paint) : []
     const taken = {
-      boxes: [...holes.map((hole) => boxAround(hole)), ...(fits ? up : []).map((m) => m.box)],
+      boxes: [...holes.map((hole) => boxAround(hole)), ...up.map((m) => m.box)],
       lines,
     }
     const name = has('names') ? [view.piece.name] : []
@@ -96,6 +94,6 @@ export function layerNames(
     const put = (words: readonly string[]) => (words.length > 0 ? nameIn(box, words, small, taken, own) : [])
     const whole = put(both)
     const named = whole.length > 0 ? whole : put(name)
-    return [...(fits ? up : []), ...named]
+    return [...up, ...named]
   })
 }

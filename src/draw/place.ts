@@ -1,7 +1,7 @@
 import type { Structure } from '../card/structure.ts'
 import type { Unit } from '../length/length.ts'
 import { boxAround } from './box.ts'
-import { lineOutside } from './clip.ts'
+import { lineInside, lineOutside } from './clip.ts'
 import { glints } from './film.ts'
 import { type FigureOptions, fitted, leastAndMost, usualRoom } from './fit.ts'
 import type { Sheet } from './frame.ts'
@@ -68,11 +68,14 @@ function shapeMarks(placed: OnPaper, paint: Paint, ground: Paint, scale: number)
   ]
 }
 
-/** The parts of a line that nothing lies on. What is put there is drawn over all of it if it has windows. */
+/** The parts of a line that nothing lies on: beside what is put there, and in its windows. */
 const uncovered = (whole: Line, laid: OnPaper['laid']): Line[] =>
   laid.reduce<Line[]>(
     (parts, [outline = [], ...windows]) =>
-      windows.length > 0 ? parts : parts.flatMap((part) => lineOutside(part, outline)),
+      parts.flatMap((part) => [
+        ...lineOutside(part, outline),
+        ...windows.flatMap((window) => lineInside(part, [window])),
+      ]),
     [whole],
   )
 
