@@ -2,6 +2,7 @@ import type { Card } from '../card/card.ts'
 import { hingesOf } from '../card/scores.ts'
 import type { Piece, Structure } from '../card/structure.ts'
 import { listOf } from '../length/finding.ts'
+import { isFoldedAlone } from '../lesson/figures/wanted.ts'
 import { dangersIn } from '../lesson/safety/danger.ts'
 import { closingAdvice, hazards } from '../lesson/safety/hazards.ts'
 import { isBox, isShownShut, mechanismOf } from './mechanism.ts'
@@ -17,6 +18,7 @@ export interface StarterStep {
 
 const shut = '::figure[Shut]{show=closed}'
 const standing = '::figure[Done]{show=standing}'
+const folding = '::figure[How it is folded]{show=folding}'
 
 /** The steps that make a card: its base, then piece by piece what is stuck on it, and a look at the whole. */
 export function stepsOf(card: Card): StarterStep[] {
@@ -55,7 +57,7 @@ function mechanismSteps(card: Card, piece: Piece, shuts: boolean): StarterStep[]
     { text: `${cut} :minutes[5]`, below: [drawn] },
     {
       text: `Fold ${bendsOf(structure, piece)}. ${press}${glue}${then} :minutes[5]`,
-      below: shuts ? [shut] : [],
+      below: shuts ? [shut] : isFoldedAlone({ name: piece.name, card }) ? [folding] : [],
     },
   ]
 }

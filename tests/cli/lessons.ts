@@ -33,6 +33,8 @@ tutor:
 1. Cut the base to {base.size} and score it on the scoring board at {base.scores}.
 
 2. Cut the mat to {mat.size} and stick it to the front with double-sided tape.
+
+::figure[The base]{show=flat of=base}
 `
 
 /** The small lesson with two mistakes: a name in line 27 and another in line 29. */

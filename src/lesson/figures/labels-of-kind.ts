@@ -10,7 +10,7 @@ const own: Readonly<Record<FigureKind, readonly LabelWord[]>> = {
   standing: ['size'],
   edge: ['size', 'thickness', 'names'],
   apart: ['size', 'names'],
-  lettering: ['size', 'marks', 'gap', 'names'],
+  lettering: ['size', 'marks', 'gap'],
   sheet: ['size', 'cuts', 'names'],
   envelope: ['size', 'scores', 'valleys', 'mountains', 'cuts', 'names'],
 }

@@ -15,16 +15,6 @@ export interface Wanted {
   readonly of?: string
 }
 
-/** Kinds that are not drawn yet are offered to nobody. */
-const drawn: ReadonlySet<FigureKind> = new Set([
-  'flat',
-  'place',
-  'lettering',
-  'standing',
-  'closed',
-  'envelope',
-])
-
 /** Of what one step could have, the first of these is the one it needs most. */
 const order: readonly FigureKind[] = [
   'envelope',
@@ -41,8 +31,8 @@ const order: readonly FigureKind[] = [
  *
  * - `flat` where a piece with scores is scored first, and where one with slits, windows or corners is cut first. A plain
  *   piece has nothing to draw.
- * - `place` where a span is stuck, or a layer with uneven borders, on foam, or on the back with a border. One inside with
- *   the same border all round is told by its one number.
+ * - `place` where a span is stuck, or a layer with uneven borders or on foam. One with the same border all round is told
+ *   by its one number.
  * - `folding` where the one sheet of a card that folds is folded first, if it has more than one crease.
  * - `lettering` where letters are set out, `envelope` where the envelope is made.
  * - `standing` in the last step that stands the card up, `closed` in the last one that shuts it.
@@ -52,9 +42,7 @@ export function wantedFigures(course: Course, cards: readonly ProvenCard[]): Wan
     meant(action, course).flatMap((thing) => forThing(action, thing, course, cards)),
   )
   const all = [...wanted, ...cards.flatMap((card) => wantedOfCard(course, card, cards))]
-  return all
-    .filter(({ show }) => drawn.has(show))
-    .toSorted((a, b) => a.step - b.step || order.indexOf(a.show) - order.indexOf(b.show))
+  return all.toSorted((a, b) => a.step - b.step || order.indexOf(a.show) - order.indexOf(b.show))
 }
 
 /** What is meant without doubt, or by a word such as `it` in a step that names it; what is folded has been named before. */
@@ -93,7 +81,7 @@ function forThing(
 }
 
 /** Whether a piece is the only one of its card that folds, and has more than one crease. */
-function isFoldedAlone({ name, card: { structure } }: Named): boolean {
+export function isFoldedAlone({ name, card: { structure } }: Pick<Named, 'name' | 'card'>): boolean {
   const folded = structure.pieces.filter(
     (piece) => piece.kind === 'base' && hingesOf(structure, piece.name).length > 0,
   )
@@ -134,5 +122,5 @@ function isWorthPlacing({ name }: Named, { card, proof }: ProvenCard): boolean {
     )
   const { left, right, top, bottom } = layer.border
   const isEven = [right, top, bottom].every((side) => side.equals(left))
-  return !isEven || (layer.side === 'back' && left.gt(0)) || bonds.some(({ height }) => height.gt(0))
+  return !isEven || bonds.some(({ height }) => height.gt(0))
 }
