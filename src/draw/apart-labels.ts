@@ -1,5 +1,5 @@
 import { s } from 'hastscript'
-import { type Box, boxAround, boxOf } from './box.ts'
+import { type Box, boxAround } from './box.ts'
 import { colours, nameShare, weights } from './ink.ts'
 import { capHeight, label, textWidth } from './label.ts'
 import { line, type Mark } from './mark.ts'
@@ -46,7 +46,7 @@ export function tags(all: readonly Tagged[], picture: Box, size: number): Mark[]
       }),
       ...lines.map((text, k) =>
         label(text, [named, base + k * pitch], {
-          class: k === 0 ? 'name' : 'measure',
+          class: k === 0 ? 'piece' : 'measure',
           size: small,
           colour: k === 0 ? colours.ink : colours.slate,
         }),
@@ -91,5 +91,3 @@ const dot = ([x, y]: Spot): Mark => ({
   node: () => s('circle', { class: 'dot', cx: num(x), cy: num(y), r: '0.5', fill: colours.slate }),
   box: boxAround([[x, y]], 0.5),
 })
-
-export const boxOfMarks = (marks: readonly Mark[]): Box => boxOf(marks.map(({ box }) => box))

@@ -110,3 +110,24 @@ function layInFront(over: Face, hidden: Face, { order, plates }: Closed, { eye }
   if (!front || !back || front.seen * back.seen <= 0) return false
   return order.indexOf(front.name) < order.indexOf(back.name) === front.seen > 0
 }
+
+/** For each piece, the share of its picture that other pieces hide; spots are a grid over the picture of all. */
+export function hiddenShares(faces: readonly Face[], camera: Camera, grid = 60): Map<string, number> {
+  const targets = faces.flatMap((face) => targetOf(face, camera) ?? [])
+  const corners = targets.flatMap(({ edges }) => edges.map(([from]) => from))
+  const [xs, ys] = [corners.map(([x]) => x), corners.map(([, y]) => y)]
+  const [left, low] = [Math.min(...xs), Math.min(...ys)]
+  const [wide, high] = [Math.max(...xs) - left, Math.max(...ys) - low]
+  const seen = new Map<string, number>()
+  const all = new Map<string, number>()
+  for (let i = 0; i < grid; i++)
+    for (let j = 0; j < grid; j++) {
+      const spot: Spot = [left + (wide * (i + 0.37)) / grid, low + (high * (j + 0.59)) / grid]
+      const met = targets.filter(({ edges }) => isInside(edges, spot))
+      const first = met.toSorted((a, b) => b.near(spot) - a.near(spot))[0]?.face.piece.name ?? ''
+      seen.set(first, (seen.get(first) ?? 0) + 1)
+      for (const name of new Set(met.map(({ face }) => face.piece.name)))
+        all.set(name, (all.get(name) ?? 0) + 1)
+    }
+  return new Map([...all].map(([name, count]) => [name, 1 - (seen.get(name) ?? 0) / count]))
+}
