@@ -20,22 +20,29 @@ export function drawn(
 }
 
 /** All figures of a card that can be drawn, each with what it shows. */
-export function figuresOf(card: ProvenCard, options: FigureOptions = {}): { name: string; figure: Figure }[] {
+export const figuresOf = (
+  card: ProvenCard,
+  options: FigureOptions = {},
+): { name: string; figure: Figure }[] =>
+  shownOf(card).map(([show, of]) => ({
+    name: `${show} ${of ?? ''}`,
+    figure: drawn(show, card, of, card.card.unit, options),
+  }))
+
+/** What can be shown of a card: the kind of figure, and what it is of. */
+export function shownOf(card: ProvenCard): (readonly [show: FigureKind, of: string | undefined])[] {
   const { pieces } = card.card.structure
   const spans = card.proof.standing ? pieces.filter((p) => p.kind === 'span') : []
-  const shown: (readonly [FigureKind, string | undefined])[] = [
+  return [
     ...pieces.map((p) => ['flat', p.name] as const),
     ...[...card.card.layers, ...spans].map((p) => ['place', p.name] as const),
     ...(card.proof.standing ? [['standing', undefined] as const] : []),
     ...(card.proof.closed ? [['closed', undefined] as const, ['edge', undefined] as const] : []),
+    ...(card.proof.making() ? [['folding', undefined] as const] : []),
     ...(card.card.envelope ? [['envelope', undefined] as const] : []),
     ...(card.proof.standing && card.card.structure.bonds.length > 0 ? [['apart', undefined] as const] : []),
     ...card.card.lettering.map((l) => ['lettering', l.name] as const),
   ]
-  return shown.map(([show, of]) => ({
-    name: `${show} ${of ?? ''}`,
-    figure: drawn(show, card, of, card.card.unit, options),
-  }))
 }
 
 /** The texts of a class, with plain spaces. */
