@@ -2,6 +2,7 @@ import { s } from 'hastscript'
 import type { Card } from '../card/card.ts'
 import { type Box, boxAround } from './box.ts'
 import { dimensionLine, edges } from './edge.ts'
+import { isMeant } from './edge-on-names.ts'
 import type { Block, LetterBlock } from './edge-on-pads.ts'
 import type { Seated } from './edge-on-seat.ts'
 import type { Strip } from './edge-on-strips.ts'
@@ -77,7 +78,7 @@ export function nameMarks(names: readonly Seated[], box: Box, size: number, of: 
       ? box.top - away - row * pitch * size
       : box.bottom + away + capHeight * size + row * pitch * size
     const end = above ? base + 0.3 * size + 0.3 : base - capHeight * size - 0.6
-    const bold = of !== undefined && name.piece === of
+    const bold = isMeant(name, of)
     const thin = { class: 'leader', width: weights.dimension }
     const [first, last] = [drops[0]?.x ?? 0, drops.at(-1)?.x ?? 0]
     return [

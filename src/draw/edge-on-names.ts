@@ -22,6 +22,10 @@ export interface Named {
   readonly any?: boolean
 }
 
+/** Whether a name is that of the piece, or the panel, that a figure is about. */
+export const isMeant = ({ text, piece }: Named, of: string | undefined): boolean =>
+  of !== undefined && (piece === of || text === of)
+
 /** Names of plates where they are cut: of panels their own, of whole pieces that of the piece, once with their count. */
 export function namesOfPlates(
   { structure }: Card,

@@ -1,14 +1,14 @@
 import type { Box } from './box.ts'
 import { dot } from './edge-on-marks.ts'
-import type { Named, Target } from './edge-on-names.ts'
+import { isMeant, type Named, type Target } from './edge-on-names.ts'
 import { colours, weights } from './ink.ts'
 import { capHeight, label } from './label.ts'
 import { line, type Mark } from './mark.ts'
 import type { Spot } from './num.ts'
 import { spread } from './spread.ts'
 
-/** From the drawing to the names beside it. */
-const away = 2.6
+/** From the drawing to the names beside it, and to where their lines turn level. */
+const [away, kink] = [3.6, 0.5] as const
 
 type Side = -1 | 1
 
@@ -37,12 +37,15 @@ export function sideNames(names: readonly Named[], box: Box, size: number, of: s
       0.6 * size,
     )
     const end = side < 0 ? box.left - away : box.right + away
+    const turn = side < 0 ? box.left - kink : box.right + kink
+    const thin = { class: 'leader', width: weights.dimension }
     return own.flatMap(({ name, dots }, i): Mark[] => {
       const y = at[i] ?? 0
-      const bold = of !== undefined && name.piece === of
+      const bold = isMeant(name, of)
       return [
         ...dots.flatMap((spot) => [
-          line([end, y], spot, { class: 'leader', width: weights.dimension }),
+          line([end, y], [turn, spot[1]], thin),
+          line([turn, spot[1]], spot, thin),
           dot(spot),
         ]),
         label(name.text, [end + side * 0.7, y + (capHeight * size) / 2], {
