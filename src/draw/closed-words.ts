@@ -15,7 +15,7 @@ export function closedWords(card: Card, closed: Closed, thick: string, times: st
   return [
     `${sentence(`the ${card.fold} card`)} shut, seen from its front: ${formatSize(closed.size, unit)}, width first, ${thick}.`,
     `In front ${seen.length === 1 ? 'is' : 'are'} ${listOf(seen)}.`,
-    `What lies below shows at the right and at the lower edge, drawn ${times}${atEdge.length > 1 ? `: ${listOf(atEdge)}, from front to back` : ''}.`,
+    `The layers below show at the right and at the lower edge, drawn ${times}${atEdge.length > 1 ? `: ${listOf(atEdge)}, from front to back` : ''}.`,
     ...(folded.length > 0
       ? [`It is folded at the ${listOf(folded)} edge${folded.length > 1 ? 's' : ''}, drawn round.`]
       : []),

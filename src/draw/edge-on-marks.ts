@@ -95,7 +95,9 @@ export function nameMarks(names: readonly Seated[], box: Box, size: number, of: 
 /** A level extension line, without what lies within a hair of a name. */
 function level(y: number, from: number, to: number, clear: readonly Box[]): Mark[] {
   const thin = { class: 'extension', width: weights.dimension }
-  const names = clear.filter((box) => box.top < y + 0.4 && box.bottom > y - 0.4 && box.right - box.left > 1)
+  const names = clear.filter(
+    (box) => box.right > from && box.top < y + 0.4 && box.bottom > y - 0.4 && box.right - box.left > 1,
+  )
   const ends = names.flatMap(({ left, right }) => [left - 0.5, right + 0.5]).sort((a, b) => a - b)
   return [from, ...ends].flatMap((start, i, all) => {
     const end = i + 1 < all.length ? all[i + 1] : to
