@@ -27,37 +27,45 @@ export function lifted(face: Face, by: Vector): Face {
   }
 }
 
-/** No sheet may hide more of another than this share, if that can be had. */
-const mostHidden = 0.22
+/** No sheet may hide more of another than this share, if that can be had; in a high stack more, or all would be small. */
+const mostHidden = { usual: 0.22, inStack: 0.36 } as const
+/** A picture that is higher than this many times its width is a high stack. */
+const high = 1.7
 /** Steps that are tried, in shares of the longer side of the picture. */
-const shares = Array.from({ length: 14 }, (_, i) => 0.16 + i * 0.05)
+const shares = Array.from({ length: 17 }, (_, i) => 0.16 + i * 0.04)
 
 /** The smallest even step at which no part hides more than a little of another. */
 export function stepOf(scene: Scene, faces: readonly Face[], isFilm: (face: Face) => boolean): number {
   const { camera, parts } = scene
-  const box = boxAround(faces.flatMap(({ outline }) => outline.map(({ at }) => project(camera, at, 1))))
-  const long = Math.max(box.right - box.left, box.bottom - box.top)
+  const { wide, tall } = measured(faces, scene)
+  const long = Math.max(wide, tall)
   const points = faces.map((face) => ({ part: parts.partOf(face.plate.name), points: pointsOn(face, 6) }))
-  const worst = (step: number): number => {
+  const attempt = (step: number): { hidden: number; most: number } => {
     const offset = offsetsAt(scene, step)
-    const screens = screensOf(
-      faces.map((face) => lifted(face, offset(parts.partOf(face.plate.name)))),
-      camera,
-      isFilm,
-    )
+    const moved = faces.map((face) => lifted(face, offset(parts.partOf(face.plate.name))))
+    const screens = screensOf(moved, camera, isFilm)
     const hidden = parts.all.map((part) => {
       const others = screens.filter(({ face }) => parts.partOf(face.plate.name) !== part)
       const own = points.filter((one) => one.part === part).flatMap((one) => one.points)
       const by = offset(part)
       return own.filter((point) => !isSeen(sum(point, by), others, camera)).length / Math.max(1, own.length)
     })
-    return Math.max(0, ...hidden)
+    const now = measured(moved, scene)
+    const most = now.tall > high * now.wide ? mostHidden.inStack : mostHidden.usual
+    return { hidden: Math.max(0, ...hidden), most }
   }
   let best = { step: long * 0.5, hidden: Number.POSITIVE_INFINITY }
   for (const share of shares) {
-    const hidden = worst(long * share)
-    if (hidden <= mostHidden) return long * share
+    const { hidden, most } = attempt(long * share)
+    if (hidden <= most) return long * share
     if (hidden < best.hidden - 0.02) best = { step: long * share, hidden }
   }
   return best.step
+}
+
+/** How wide and how tall faces are on the paper. */
+function measured(faces: readonly Face[], { camera }: Scene): { wide: number; tall: number } {
+  const spots = faces.flatMap(({ outline }) => outline.map(({ at }) => project(camera, at, 1)))
+  const { left, right, top, bottom } = boxAround(spots)
+  return { wide: right - left, tall: bottom - top }
 }

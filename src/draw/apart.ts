@@ -52,20 +52,20 @@ export function drawApart(
     })
     return [...shape, ...tags(names, boxOf(shape.map(({ box }) => box)), size)]
   }
-  const { left, right, top, bottom } = boxAround(
+  const { left, right } = boxAround(
     picture.faces.flatMap(({ outline }) => outline.map(({ at }) => project(scene.camera, at, 1))),
   )
-  const long = Math.max(right - left, bottom - top)
+  const least = leastWidth / (right - left)
   return {
-    marks: fitted(draw, room, { least: leastSize / long, most: Math.min(1, options.mostScale ?? 1) }),
+    marks: fitted(draw, room, { least, most: Math.min(Math.max(1, least), options.mostScale ?? 1) }),
     title: one ? `${sentence(one)}, lifted apart` : 'The pieces of the card, lifted apart',
     alternative: apartWords(card, scene, order, one),
     ...(options.key !== undefined && { key: options.key }),
   }
 }
 
-/** In mm: a smaller picture tells nothing. */
-const leastSize = 24
+/** In mm: a narrower picture tells nothing. */
+const leastWidth = 26
 
 const dropStroke: Stroke = {
   class: 'drop',
