@@ -48,7 +48,7 @@ interface Trial {
  * Texts do not shrink with the shape, so the scale is searched for. When the texts alone need more than there is, the
  * shape keeps the `least` scale and the figure grows beyond its room rather than become unreadable.
  *
- * @param room as the options of a figure give it; `mostScale` is never gone beyond, except by `least`.
+ * @param room as the options of a figure give it; a `mostScale` that fits is kept, be it smaller than `least`.
  * @returns marks of which `scaleOf` tells the scale.
  */
 export function fitted(
@@ -56,7 +56,7 @@ export function fitted(
   room: { maxWidth: number; maxHeight: number; mostScale?: number },
   { least, most: usual }: { least: number; most: number },
 ): Mark[] {
-  const most = Math.max(least, Math.min(usual, room.mostScale ?? usual))
+  const most = Math.min(usual, room.mostScale ?? usual)
   const attempt = (scale: number): Trial => {
     const marks = draw(scale)
     return { scale, marks, ...extent(marks) }
