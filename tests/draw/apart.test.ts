@@ -144,9 +144,9 @@ test.each(Object.entries(blocks))(
     const { faces } = pictureOf(scene)
     expect(wronglyHidden(faces, scene.camera, { most: 0.5 })).toEqual([])
     const stuck = card.structure.pieces.filter(({ kind }) => kind !== 'loose')
-  expect(new Set(faces.map((face) => face.piece.name)).size).toBe(stuck.length)
-  const hidden = hiddenShares(faces, scene.camera)
-      for (const [piece, share] of hidden) expect(share, piece).toBeLessThan(0.5)
+    expect(new Set(faces.map((face) => face.piece.name)).size).toBe(stuck.length)
+    const hidden = hiddenShares(faces, scene.camera)
+    for (const [piece, share] of hidden) expect(share, piece).toBeLessThan(0.5)
   },
 )
 
