@@ -1,16 +1,20 @@
 import type { Card } from '../card/card.ts'
 import { type Camera, project } from './camera.ts'
+import { laidOver } from './colour.ts'
 import type { Corner, Face } from './face.ts'
+import { edgesOf, type FaceEdge } from './face-edges.ts'
+import { faceGlints } from './face-film.ts'
 import { faceLetters } from './face-letters.ts'
-import { glints } from './film.ts'
+import { inOnePlane, liesBeside, liesOn, runsAlong } from './face-planes.ts'
+import { rimMarks } from './face-rims.ts'
+import { upMarks } from './face-up.ts'
 import type { Slant } from './hatch.ts'
 import { colours, weights } from './ink.ts'
-import { area, line, type Mark } from './mark.ts'
+import { line, type Mark } from './mark.ts'
 import type { Spot } from './num.ts'
 import { painted } from './painted.ts'
-import { toMm } from './plane.ts'
-import { dot, inSpace } from './space.ts'
-import type { Palette } from './stock.ts'
+import { dot } from './space.ts'
+import type { Paint, Palette } from './stock.ts'
 
 export interface View {
   readonly camera: Camera
@@ -20,40 +24,97 @@ export interface View {
   readonly of: string | undefined
 }
 
-/** Faces painted one over the other, in their order: tint and pattern, then edges, then letters. */
+/**
+ * Faces painted one over the other, in their order: tint and pattern, the strips of cut edges that look towards the
+ * reader, then edges, then letters.
+ */
 export function faceMarks(faces: readonly Face[], card: Card, view: View): Mark[] {
+  const { edges, joined, lying } = preparedFor(faces, view.camera)
+  const up = upMarks(faces, card, view, (face) => paintOf(face, view).tint)
   return faces.flatMap((face, i) => {
     const last = !faces.slice(i + 1).some((other) => other.plate === face.plate)
+    const paint = paintOf(face, view)
     return [
-      ...fillMarks(face, view),
-      ...edgeMarks(face, faces, view),
+      ...fillMarks(face, faces, paint, !last, view),
+      ...rims(face, paint, { joined: joined[i] ?? [], lying: lying[i] ?? [] }, view),
+      ...edgeMarks(face, edges[i] ?? [], view),
       ...(last ? faceLetters(face, card, view) : []),
+      ...(up.get(face) ?? []),
     ]
   })
+}
+
+/** What is the same for a drawing of every scale. */
+interface Prepared {
+  readonly camera: Camera
+  readonly edges: readonly (readonly FaceEdge[])[]
+  /** For each face the faces of the same piece that lie in the same plane, as if they were one. */
+  readonly joined: readonly (readonly Face[])[]
+  /** For each face those that lie on it, on the side that is seen. */
+  readonly lying: readonly (readonly Face[])[]
+}
+
+const prepared = new WeakMap<readonly Face[], Prepared>()
+
+function preparedFor(faces: readonly Face[], camera: Camera): Prepared {
+  const known = prepared.get(faces)
+  if (known?.camera === camera) return known
+  const found = {
+    camera,
+    edges: edgesOf(faces, camera),
+    joined: faces.map((face) => faces.filter((other) => inOnePlane(face, other))),
+    lying: faces.map((face, i) => faces.slice(i + 1).filter((other) => liesOn(other, face))),
+  }
+  prepared.set(faces, found)
+  return found
 }
 
 const looksHere = (face: Face, { camera }: View): boolean => dot(face.place.normal, camera.eye) > 0
 const onPaper = (loop: readonly Corner[], { camera, scale }: View): Spot[] =>
   loop.map((corner) => project(camera, corner.at, scale))
 
-function fillMarks(face: Face, view: View): Mark[] {
+/** The paint of a face in its light: no shade is laid over it, so that it prints without see-through layers. */
+function paintOf(face: Face, view: View): Paint {
   const { right, up } = face.place
   const [r, u] = [project(view.camera, right, 1), project(view.camera, up, 1)]
   const slant: Slant = [r[0], r[1], -u[0], -u[1]]
   const paint = view.palette(face.piece.stock, !looksHere(face, view), slant)
-  const loops = [face.outline, ...face.holes].map((loop) => onPaper(loop, view))
-  const { width, height } = face.piece.size
-  const shine = paint.film
-    ? glints(toMm(width), toMm(height), view.scale, (p) =>
-        project(view.camera, inSpace(face.place, p), view.scale),
-      )
-    : []
   const dim = paint.film ? 0 : shade(face, view)
+  if (dim < 0.005) return paint
+  const darker = (colour: string): string => laidOver(colour, colours.shade, dim)
+  const { hatch } = paint
+  return {
+    ...paint,
+    tint: darker(paint.tint),
+    ...(hatch && { hatch: { ...hatch, colour: darker(hatch.colour) } }),
+  }
+}
+
+/** @param isParted whether another part of the same sheet is painted later, beside this one. */
+function fillMarks(face: Face, faces: readonly Face[], paint: Paint, isParted: boolean, view: View): Mark[] {
+  const loops = [face.outline, ...face.holes].map((loop) => onPaper(loop, view))
+  const shine = paint.film ? faceGlints(face, faces, loops, view) : []
   return [
+    ...(isParted && !paint.film ? seams(face, paint, view) : []),
     ...painted(loops, paint, { class: 'face' }),
-    ...(dim > 0.005 ? [area(loops, { class: 'shade', fill: colours.shade, opacity: dim })] : []),
     ...shine,
   ]
+}
+
+/** A sheet that was split to be sorted is painted a hair beyond the split, under its other part: no gap shows there. */
+const seams = (face: Face, { tint }: Paint, view: View): Mark[] => {
+  const spots = onPaper(face.outline, view)
+  return face.outline.flatMap(({ edge }, i) =>
+    edge === 'split'
+      ? [
+          line(spots[i] as Spot, spots[(i + 1) % spots.length] as Spot, {
+            class: 'seam',
+            width: 0.2,
+            colour: tint,
+          }),
+        ]
+      : [],
+  )
 }
 
 /** Where the light comes from: the front, above, a little from the right. */
@@ -62,41 +123,41 @@ const light = [0.35, 0.45, 0.82] as const
 /** How much darker a face is for looking away from the light: nothing for one that looks to the front. */
 function shade(face: Face, view: View): number {
   const lit = dot(face.place.normal, light) * (looksHere(face, view) ? 1 : -1)
-  return Math.min(0.09, Math.max(0, (light[2] - lit) * 0.085))
+  return Math.min(0.07, Math.max(0, (light[2] - lit) * 0.07))
 }
 
-function edgeMarks(face: Face, faces: readonly Face[], view: View): Mark[] {
-  const base = face.piece.kind === 'base'
-  const accent = face.piece.name === view.of
-  const strokes = [face.outline, ...face.holes].flatMap((loop) => {
-    const spots = onPaper(loop, view)
-    return loop.flatMap(({ edge }, i): Mark[] => {
-      const ends = [spots[i] as Spot, spots[(i + 1) % spots.length] as Spot] as const
-      if (edge === 'split') return []
-      const outer = edge === 'cut' || isSilhouette(face, ends, faces, view)
-      const width = accent ? 0.7 : outer ? (base ? weights.edge : weights.layer) : weights.crease
-      const colour = accent ? colours.rust : colours.ink
-      return [line(...ends, { class: outer ? 'edge' : 'fold', width, colour, cap: 'round' })]
-    })
-  })
-  return strokes
+/** The line along the edges of a face. A piece that is pointed out has it in the accent colour, and heavier. */
+function penOf({ piece }: Face, { of }: View): { colour: string; edge: number; fold: number } {
+  if (piece.name === of) return { colour: colours.rust, edge: 0.7, fold: 0.7 }
+  return {
+    colour: colours.ink,
+    edge: piece.kind === 'base' ? weights.edge : weights.layer,
+    fold: weights.crease,
+  }
 }
 
-/** Whether the sheet turns away at a crease: both its panels lie to the same side of it on the paper. */
-function isSilhouette(
-  face: Face,
-  [a, b]: readonly [Spot, Spot],
-  faces: readonly Face[],
-  view: View,
-): boolean {
-  const side = (spots: readonly Spot[]) =>
-    Math.sign(
-      spots.reduce((sum, p) => sum + (b[0] - a[0]) * (p[1] - a[1]) - (b[1] - a[1]) * (p[0] - a[0]), 0),
-    )
-  const touches = (spots: readonly Spot[]) =>
-    [a, b].every((end) => spots.some((p) => Math.hypot(p[0] - end[0], p[1] - end[1]) < 0.05))
-  const other = faces.find(
-    (f) => f.plate !== face.plate && f.piece === face.piece && touches(onPaper(f.outline, view)),
+function edgeMarks(face: Face, edges: readonly FaceEdge[], view: View): Mark[] {
+  const { colour, ...widths } = penOf(face, view)
+  const { camera, scale } = view
+  return edges.map(({ from, to, kind }) =>
+    line(project(camera, from, scale), project(camera, to, scale), {
+      class: kind,
+      width: widths[kind],
+      colour,
+      cap: 'round',
+    }),
   )
-  return other === undefined || side(onPaper(other.outline, view)) === side(onPaper(face.outline, view))
+}
+
+function rims(
+  face: Face,
+  { tint, film }: Paint,
+  { joined, lying }: { joined: readonly Face[]; lying: readonly Face[] },
+  view: View,
+): Mark[] {
+  const { colour, edge } = penOf(face, view)
+  const isOpen = (from: Corner, to: Corner, near: number): boolean =>
+    !joined.some(({ outline }) => runsAlong(outline, from.at, to.at)) &&
+    !lying.some((other) => liesBeside(other, face, from.at, to.at, near))
+  return rimMarks(face, isOpen, { camera: view.camera, scale: view.scale, tint, film, width: edge, colour })
 }

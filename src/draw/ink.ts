@@ -4,7 +4,7 @@
  */
 export const colours = {
   ink: '#1d2a30',
-  rust: '#a9432b',
+  rust: '#973722',
   slate: '#2f5d73',
   paper: '#fffdf8',
   /** Laid thinly over faces that look away from the light. */

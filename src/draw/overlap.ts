@@ -46,7 +46,11 @@ export function leadOf(a: Seen, b: Seen, camera: Camera): Lead | undefined {
 /** A face on the paper, y upwards, counter-clockwise. */
 function image(face: Face, camera: Camera): Spot[] {
   const spots = face.outline.map(({ at }): Spot => [dot(at, camera.right), dot(at, camera.up)])
-  return area(spots) < 0 ? spots.reverse() : spots
+  // A corner in the middle of a straight edge, where a crease ends, is none here.
+  const corners = spots.filter(
+    (p, i) => Math.abs(turn(spots.at(i - 1) ?? p, p, spots[(i + 1) % spots.length] ?? p)) > 1e-7,
+  )
+  return area(corners) < 0 ? corners.reverse() : corners
 }
 
 /** How near to the eye a face is where it is seen at a spot. */

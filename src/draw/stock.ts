@@ -8,68 +8,139 @@ interface Look {
   readonly away: string
   readonly hatch?: Hatch
   readonly opacity?: number
+  readonly film?: boolean
 }
 
+/**
+ * Tints are so light that every text keeps 4.5:1 on them, also on the side that looks away. The marks of their hatches
+ * are as dark as a line of the accent colour allows, which keeps 3:1 on them.
+ */
 export const tints = {
-  white: { tint: '#fffdf8', away: '#ebe6da' },
-  sand: { tint: '#f4ecdd', away: '#e3d7be' },
-  sea: { tint: '#dfe9ec', away: '#c9d8dd' },
-  moss: { tint: '#e3eadb', away: '#cdd8c0' },
+  white: { tint: '#fffdf8', away: '#f0ece2' },
+  sand: { tint: '#f4ecdd', away: '#ebe1cc' },
+  sea: { tint: '#dfe9ec', away: '#d5e3e8' },
+  moss: { tint: '#e3eadb', away: '#d9e4ce' },
 } as const
-const strokes = { sand: '#d3c6a8', sea: '#b4c9d1', moss: '#bdcbad' } as const
+const strokes = { white: '#d3ccbd', sand: '#d1c3a2', sea: '#b0c8d1', moss: '#b9caa7' } as const
 
-const lined = (colour: string, turn: number): Hatch => ({
-  tile: 1.8,
+type Marks = Omit<Hatch, 'colour'>
+
+const lined = (turn: number, tile = 1.8, width = 0.26): Marks => ({
+  tile,
   turn,
-  colour,
-  width: 0.22,
-  lines: [{ level: true, at: 0.9 }],
+  width,
+  lines: [{ level: true, at: tile / 2 }],
 })
-const crossed = (colour: string, turn: number): Hatch => ({
-  tile: 2.2,
+const paired = (turn: number): Marks => ({
+  tile: 3,
   turn,
-  colour,
-  width: 0.18,
+  width: 0.26,
   lines: [
     { level: true, at: 1.1 },
-    { level: false, at: 1.1 },
+    { level: true, at: 1.9 },
   ],
 })
-const dotted = (colour: string): Hatch => ({
-  tile: 2.4,
+const crossed = (turn: number): Marks => ({
+  tile: 2.3,
+  turn,
+  width: 0.22,
+  lines: [
+    { level: true, at: 1.15 },
+    { level: false, at: 1.15 },
+  ],
+})
+const dotted = (tile: number, width: number): Marks => ({
+  tile,
   turn: 0,
-  colour,
-  width: 0.6,
+  width,
   dots: [
-    [0.6, 0.6],
-    [1.8, 1.8],
+    [tile / 4, tile / 4],
+    [(tile * 3) / 4, (tile * 3) / 4],
+  ],
+})
+/** Dots so close that they make lines. */
+const beaded = (turn: number): Marks => ({
+  tile: 2.4,
+  turn,
+  width: 0.42,
+  dots: [
+    [0.4, 1.2],
+    [1.2, 1.2],
+    [2, 1.2],
   ],
 })
 
-const looks: readonly Look[] = [
-  { ...tints.sea, hatch: lined(strokes.sea, 45) },
-  { ...tints.moss, hatch: dotted(strokes.moss) },
-  { ...tints.sand, hatch: lined(strokes.sand, -45) },
-  { ...tints.sea, hatch: crossed(strokes.sea, 0) },
-  { ...tints.moss, hatch: lined(strokes.moss, 0) },
-  { ...tints.sand, hatch: crossed(strokes.sand, 45) },
+type Tint = keyof typeof tints
+
+/** Told apart without colour: no two look alike however one is shifted over the other. */
+const patterns: readonly (readonly [Tint, Marks])[] = [
+  ['sea', lined(45)],
+  ['moss', dotted(2.4, 0.65)],
+  ['sand', lined(-45)],
+  ['sea', crossed(0)],
+  ['moss', lined(0)],
+  ['sand', crossed(45)],
+  ['sea', lined(90)],
+  ['moss', paired(45)],
+  ['sand', beaded(0)],
+  ['sea', dotted(4.4, 1.3)],
+  ['moss', lined(-45, 3.6, 0.9)],
+  ['sand', paired(0)],
 ]
-const film: Look = { tint: '#eef5f7', away: '#e0ebee', opacity: 0.6 }
+
+const hatched = (tint: Tint, marks: Marks): Look => ({
+  ...tints[tint],
+  hatch: { ...marks, colour: strokes[tint] },
+})
+
+/** The looks of stocks that are neither white nor film, as many as a card needs. */
+function lookAt(n: number): Look {
+  const [tint, marks] = patterns[n % patterns.length] ?? ['sea', lined(45)]
+  const round = Math.floor(n / patterns.length)
+  // After a dozen the patterns come again, in another tint.
+  const order = ['sea', 'moss', 'sand', 'white'] as const
+  return hatched(order[(order.indexOf(tint) + round) % order.length] ?? tint, marks)
+}
+
+const filmTint = { tint: '#eef5f7', away: '#e3edf0', opacity: 0.6 } as const
+const film = (marks?: Marks): Look => ({
+  ...filmTint,
+  film: true,
+  ...(marks && { hatch: { ...marks, colour: '#bfd0d7' } }),
+})
+const films: readonly Look[] = [film(), film(lined(0, 3.4)), film(lined(90, 3.4))]
+const whites: readonly Look[] = [
+  tints.white,
+  hatched('white', dotted(3.4, 0.5)),
+  hatched('white', lined(0, 3.2, 0.2)),
+]
 
 /** Film is seen through, and white is white, whatever else a card is made of. Names as the trade uses them. */
 const filmName = /\b(vellum|acetate|film|tracing|transparent|clear|glassine)\b/i
 const whiteName = /\b(white|cream|ivory|writing)\b/i
 
-/** The look of each stock of a card: the base is plain, the others take hatches in the order of their pieces. */
+/**
+ * The look of each stock of a card. White, the base and film are plain, as long as there is one of each; all others take
+ * hatches in the order of their pieces. No two are alike.
+ */
 function looksOf({ pieces }: Pick<Structure, 'pieces'>): Map<string, Look> {
   const found = new Map<string, Look>()
+  const left = { white: [...whites], base: [tints.sand as Look], film: [...films] }
   let next = 0
   for (const { stock, kind } of pieces) {
     if (found.has(stock.name)) continue
-    if (filmName.test(stock.name)) found.set(stock.name, film)
-    else if (whiteName.test(stock.name)) found.set(stock.name, tints.white)
-    else if (kind === 'base') found.set(stock.name, tints.sand)
-    else found.set(stock.name, looks[next++ % looks.length] ?? tints.sand)
+    const own = filmName.test(stock.name)
+      ? left.film
+      : whiteName.test(stock.name)
+        ? left.white
+        : kind === 'base'
+          ? left.base
+          : []
+    const look = own.shift() ?? lookAt(next++)
+    found.set(
+      stock.name,
+      filmName.test(stock.name) && !look.film ? { ...look, ...filmTint, film: true } : look,
+    )
   }
   return found
 }
@@ -96,7 +167,7 @@ export function makePalette(structure: Pick<Structure, 'pieces'>): Palette {
     const { hatch, opacity } = look
     return {
       tint: away ? look.away : look.tint,
-      film: look === film,
+      film: look.film ?? false,
       ...(hatch && { hatch }),
       ...(slant && { slant }),
       ...(opacity !== undefined && { opacity }),

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { colours } from '../../src/draw/ink.ts'
 import { cardOf, cardsAt, harbour } from './cards.ts'
-import { contrast, under } from './contrast.ts'
+import { contrast } from './contrast.ts'
 import { drawn, figuresOf } from './figures.ts'
 import { attribute, byClass, elements, has } from './svg.ts'
 
@@ -23,14 +23,9 @@ function grounds(): Set<string> {
   for (const svg of svgs)
     for (const node of elements(svg)) {
       const own = attribute(node, inHatch(node) ? 'stroke' : 'fill')
-      const ground = ['stock', 'face', 'ground'].some((c) => has(node, c))
+      const ground = ['stock', 'face', 'ground', 'rim'].some((c) => has(node, c))
       if ((ground || inHatch(node)) && hex.test(own)) all.add(own)
     }
-  const shades = svgs.flatMap((svg) =>
-    byClass(svg, 'shade').map((node) => Number(attribute(node, 'fillOpacity'))),
-  )
-  const darkest = Math.max(...shades)
-  for (const colour of [...all]) all.add(under(colour, colours.shade, darkest))
   return all
 }
 /** The marks of a hatch have no class; everything else drawn has. */

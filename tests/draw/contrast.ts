@@ -19,10 +19,3 @@ const channels = (colour: string): number[] => {
   if (!/^#[\da-f]{6}$/.test(colour)) throw new Error(`\`${colour}\` is no colour`)
   return [1, 3, 5].map((i) => Number.parseInt(colour.slice(i, i + 2), 16))
 }
-
-/** A colour seen through another that is laid over it with an opacity. */
-export const under = (ground: string, over: string, opacity: number): string =>
-  `#${channels(ground)
-    .map((c, i) => Math.round(c + ((channels(over)[i] ?? 0) - c) * opacity))
-    .map((c) => c.toString(16).padStart(2, '0'))
-    .join('')}`

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest'
 import { drawFigure } from '../../src/draw/draw.ts'
+import { colours } from '../../src/draw/ink.ts'
 import { cardOf, gate, harbour } from './cards.ts'
 
 const card = cardOf(harbour)
@@ -74,5 +75,5 @@ test('a piece is drawn in the accent colour where it stands, and the words say s
     'alternative',
     expect.stringContaining('Drawn in the accent colour and with a heavier line: sea mat.'),
   )
-  expect(JSON.stringify(drawing)).toContain('#a9432b')
+  expect(JSON.stringify(drawing)).toContain(colours.rust)
 })

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest'
+import { colours } from '../../src/draw/ink.ts'
 import { labelsOfKind } from '../../src/lesson/figures/labels-of-kind.ts'
 import type { FigureKind } from '../../src/lesson/nodes.ts'
 import { blocks, cardOf } from './cards.ts'
@@ -36,7 +37,7 @@ describe('a flat piece', () => {
   test('the scores of a step are bold and rust, and the legend says that the others are not meant', () => {
     const { svg, alternative } = flat('mountains')
     for (const node of byClass(svg, 'score'))
-      expect(node.properties).toMatchObject({ fill: '#a9432b', fontWeight: '600' })
+      expect(node.properties).toMatchObject({ fill: colours.rust, fontWeight: '600' })
     const legend = textsOf(svg, 'legend').join(' ')
     expect(legend).toContain('mountain: score this side at 1 and 9 in')
     expect(legend).toContain('valley: not in this step')
