@@ -24,7 +24,7 @@ export interface Path {
 }
 
 /** So many places of a path are computed. */
-const steps = 24
+const steps = 16
 
 /** More arrows than this tell nobody anything. */
 const mostArrows = 4

@@ -1,4 +1,5 @@
 import type { Box } from './box.ts'
+import { turnSign } from './folding-arrow-marks.ts'
 import { capHeight, textWidth, wrap } from './label.ts'
 
 /** A stage to be laid out: its picture in mm of the card, y downwards, and the words below it. */
@@ -34,10 +35,17 @@ export interface Laid {
 
 /** In mm: between two stages, between rows, and what lines and arrowheads reach out of a picture. */
 const [gap, rowGap, margin] = [4.5, 3.5, 1.2]
+/** What stands below the sign. */
+export const turnWords = ['turn', 'over']
+
 /** Between a number and its words, in text sizes, and from line to line. */
 export const [afterNumber, lineStep] = [0.45, 1.22]
 /** Words may make a stage as wide as this, in text sizes, where its picture is narrower. */
 const leastWords = 8.5
+
+/** What a turn-over sign with its words takes from left to right. */
+export const signRoom = (size: number): number =>
+  Math.max(turnSign.width, ...turnWords.map((word) => textWidth(word, size)))
 
 export const inset = (number: string, size: number): number =>
   textWidth(number, size) * 1.06 + afterNumber * size
@@ -53,6 +61,7 @@ export function laidOut(
   scale: number,
   size: number,
   sign: number,
+  broken: (words: string, width: number, size: number) => string[] = evenLines,
 ): Laid {
   const each = Math.ceil(cells.length / rows)
   const placed: Placed[] = []
@@ -72,8 +81,8 @@ export function laidOut(
       const indent = inset(number, size)
       const longest = Math.max(...words.split(' ').map((word) => textWidth(word, size)))
       const room = Math.max(wide - indent, longest, Math.min(textWidth(words, size), leastWords * size))
-      const lines = words === '' ? [] : evenLines(words, room + 0.01, size)
-      most = Math.max(most, lines.length, 1)
+      const lines = words === '' ? [] : broken(words, room + 0.01, size)
+      most = Math.max(most, lines.length, isTurned && words !== '' ? turnWords.length : 1)
       const used = Math.max(wide, indent + Math.max(0, ...lines.map((line) => textWidth(line, size))))
       placed.push({
         x: x + margin - box.left * scale,
@@ -112,16 +121,22 @@ export function bestLayout(
 ): { laid: Laid; scale: number } {
   const fits = ({ width, height }: Laid): boolean => width <= room.maxWidth && height <= room.maxHeight
   const tries = Array.from({ length: cells.length }, (_, i) => i + 1).map((rows) => {
-    const at = (scale: number): Laid => laidOut(cells, rows, scale, size, sign)
+    // Lines made even are no wider, so it fits then too.
+    const at = (scale: number): Laid => laidOut(cells, rows, scale, size, sign, wrap)
+    const found = (scale: number, fits: boolean) => ({
+      laid: laidOut(cells, rows, scale, size, sign),
+      scale,
+      fits,
+    })
     let [low, high] = [least, most]
-    if (fits(at(high))) return { laid: at(high), scale: high, fits: true }
-    if (!fits(at(low))) return { laid: at(low), scale: low, fits: false }
+    if (fits(at(high))) return found(high, true)
+    if (!fits(at(low))) return found(low, false)
     for (let i = 0; i < 12; i++) {
       const middle = (low + high) / 2
       if (fits(at(middle))) low = middle
       else high = middle
     }
-    return { laid: at(low), scale: low, fits: true }
+    return found(low, true)
   })
   const good = tries.filter((one) => one.fits)
   const largest = Math.max(...good.map(({ scale }) => scale))

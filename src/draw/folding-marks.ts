@@ -7,7 +7,7 @@ import { faceMarks } from './face-marks.ts'
 import { pathArrow, turnOverSign, turnSign } from './folding-arrow-marks.ts'
 import { creaseMark } from './folding-creases.ts'
 import type { DrawnStage } from './folding-drawn.ts'
-import { inset, lineStep, type Placed } from './folding-layout.ts'
+import { inset, lineStep, type Placed, signRoom, turnWords } from './folding-layout.ts'
 import { capHeight, label } from './label.ts'
 import type { Mark } from './mark.ts'
 import type { Spot } from './num.ts'
@@ -53,10 +53,10 @@ export function stageMarks(
 }
 
 function turnOverMarks(at: number, base: number, tall: number, size: number): Mark[] {
-  const middle = at + turnSign.width / 2
+  const middle = at + signRoom(size) / 2
   return [
-    ...turnOverSign([at, base - tall * 0.35]),
-    ...(size > 0 ? ['turn', 'over'] : []).map((word, i) =>
+    ...turnOverSign([middle - turnSign.width / 2, base - tall * 0.35]),
+    ...(size > 0 ? turnWords : []).map((word, i) =>
       label(word, [middle, base + (0.45 + capHeight + i * lineStep) * size], {
         class: 'legend turn',
         size,

@@ -60,7 +60,7 @@ function pointOf({ place }: Face, [x, y]: Spot, camera: Camera): readonly [numbe
 }
 
 /** Along the longer side of two pictures, so many spots are compared. */
-const grid = 44
+const grid = 32
 
 /** A point of a sheet that has moved by less than this share of the picture has not moved to speak of. */
 const nearby = 0.04

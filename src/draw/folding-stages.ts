@@ -43,9 +43,9 @@ const [mostStages, fewestStages, leastChange] = [6, 3, 0.08]
  * one before or after; what they would have shown is told with the next.
  */
 export function stagesOf(way: Way): Stage[] {
-  const moments = chosen(way, momentsOf(way))
-  const sides = sidesOf(way, moments)
-  return moments.map((moment, i) => stageOf(way, moment, sides[i] ?? false))
+  const stages = chosen(way, momentsOf(way))
+  const sides = sidesOf(way, stages)
+  return stages.map((stage, i) => (sides[i] ? stageOf(way, stage, true) : stage))
 }
 
 function momentsOf({ acts, poseAt, standing }: Way): Moment[] {
@@ -77,11 +77,8 @@ function momentsOf({ acts, poseAt, standing }: Way): Moment[] {
 }
 
 /** The moments whose pictures differ most. The flat sheet and the shut card always stay. */
-function chosen(way: Way, moments: readonly Moment[]): Moment[] {
-  let rest = moments.flatMap((moment) => {
-    const stage = poseOf(way, moment) && stageOf(way, moment, false)
-    return stage ? [{ moment, picture: stage.picture }] : []
-  })
+function chosen(way: Way, moments: readonly Moment[]): Stage[] {
+  let rest = moments.filter((moment) => poseOf(way, moment)).map((moment) => stageOf(way, moment, false))
   const changes = new Map<Picture, Map<Picture, number>>()
   const change = (a: Picture | undefined, b: Picture): number => {
     if (!a) return 1
@@ -92,8 +89,8 @@ function chosen(way: Way, moments: readonly Moment[]): Moment[] {
     return value
   }
   for (;;) {
-    const losses = rest.map(({ moment, picture }, i) => {
-      if (moment.kind === 'flat' || moment.kind === 'shut') return Number.POSITIVE_INFINITY
+    const losses = rest.map(({ kind, picture }, i) => {
+      if (kind === 'flat' || kind === 'shut') return Number.POSITIVE_INFINITY
       const next = rest[i + 1]
       return Math.min(
         change(rest[i - 1]?.picture, picture),
@@ -103,28 +100,23 @@ function chosen(way: Way, moments: readonly Moment[]): Moment[] {
     const least = Math.min(...losses)
     const isTooMany = rest.length > mostStages
     if (!isTooMany && (least >= leastChange || rest.length <= fewestStages)) break
-    rest = without(rest, losses.indexOf(least))
+    rest = without(way, rest, losses.indexOf(least))
   }
-  return rest.map(({ moment }) => moment)
-}
-
-interface Seen {
-  readonly moment: Moment
-  readonly picture: Picture
+  return rest
 }
 
 /** What is done in a picture that is left out is told with the next one. */
-function without(all: readonly Seen[], left: number): Seen[] {
-  const gone = all[left]?.moment
-  return all.flatMap((seen, i) => {
+function without(way: Way, all: readonly Stage[], left: number): Stage[] {
+  const gone = all[left]
+  return all.flatMap((stage, i) => {
     if (i === left) return []
-    if (i !== left + 1 || !gone || seen.moment.kind === 'standing') return [seen]
-    const { moment } = seen
+    if (i !== left + 1 || !gone || stage.kind === 'standing') return [stage]
     const [acts, joins] = [
-      [...gone.acts, ...moment.acts],
-      [...gone.joins, ...moment.joins],
+      [...gone.acts, ...stage.acts],
+      [...gone.joins, ...stage.joins],
     ]
-    return [{ ...seen, moment: { ...moment, acts, joins } }]
+    const told = { ...stage, acts, joins }
+    return [stage.kind === 'joined' && gone.joins.length > 0 ? stageOf(way, told, false) : told]
   })
 }
 
@@ -166,7 +158,7 @@ const poseOf = (way: Way, { kind, at }: Moment): Pose | undefined =>
   kind === 'standing' ? way.standing : way.poseAt(at)
 
 function stageOf(way: Way, moment: Moment, over: boolean): Stage {
-  const { structure, camera } = way
+  const { structure, camera, closed } = way
   const plain: Pose = poseOf(way, moment) ?? new Map()
   const pose = over ? way.turnOver(plain) : plain
   const shown = moment.kind === 'joined' ? lifted(way, pose, moment.joins) : pose
@@ -174,6 +166,6 @@ function stageOf(way: Way, moment: Moment, over: boolean): Stage {
     ...moment,
     pose,
     over,
-    picture: pictureOf(paintOrder(facesOf(structure, shown), structure, camera), camera),
+    picture: pictureOf(paintOrder(facesOf(structure, shown), structure, camera, closed), camera),
   }
 }

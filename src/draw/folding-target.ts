@@ -1,5 +1,6 @@
 import type { Proof } from '../fold/pose.ts'
-import { listOf } from '../length/finding.ts'
+import { listOf, suggestWord } from '../length/finding.ts'
+import { figureNames } from '../lesson/figure-target.ts'
 import type { ProvenCard } from '../lesson/lesson.ts'
 import type { FigureFinding } from './figure.ts'
 import { type Way, wayOfCard, wayOfPiece } from './folding-way.ts'
@@ -27,6 +28,7 @@ function found(card: ProvenCard, of: string | undefined): Way | FigureFinding {
     .map(({ name }) => name)
     .filter((name) => hinges.some(({ between }) => pieceOf(between[0]) === name))
   const piece = pieces.find(({ name }) => name === of)
+  if (!figureNames(card.card).includes(of)) return isUnknown(of, folding)
   if (!piece || !folding.includes(of)) return hasNoCrease(of, folding)
   return wayOfPiece(card, piece) ?? noWay
 }
@@ -37,6 +39,13 @@ const noWay: FigureFinding = {
   message: 'No way was found to fold this from the flat sheet, so its folding cannot be drawn',
   suggestion: 'Cure what the check says of its folding first, or show `flat` and `standing` instead',
 }
+
+const isUnknown = (of: string, folding: readonly string[]): FigureFinding => ({
+  rule: 'unknown-name',
+  severity: 'error',
+  message: `Unexpected name \`${of}\`, expected a piece of this card that has creases`,
+  suggestion: suggestWord(of, folding),
+})
 
 const hasNoCrease = (of: string, folding: readonly string[]): FigureFinding => ({
   rule: 'figure-not-drawn',

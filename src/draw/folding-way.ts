@@ -1,6 +1,6 @@
 import type { Bend, Piece, Structure } from '../card/structure.ts'
 import { movedTo } from '../fold/place.ts'
-import type { Act, Pose, Proof, Vector } from '../fold/pose.ts'
+import type { Act, Closed, Pose, Proof, Vector } from '../fold/pose.ts'
 import { foldCard } from '../fold/prove.ts'
 import { atHome } from '../fold/space.ts'
 import type { ProvenCard } from '../lesson/lesson.ts'
@@ -16,6 +16,8 @@ export interface Way {
   readonly poseAt: (share: number) => Pose | undefined
   /** How the card stands when it is made, if that is no part of the way. */
   readonly standing?: Pose
+  /** The card shut, which tells what lies on what. */
+  readonly closed?: Closed
   /** One eye for all stages. */
   readonly camera: Camera
   /** Turns a pose so that its other side is seen, as one turns a page: left and right change places. */
@@ -96,7 +98,14 @@ function wayOf(structure: Structure, proof: Proof): Way | undefined {
     return pose && faced(pose)
   }
   const first = poseAt(0)?.get(structure.display.plate) ?? at
-  return { structure, acts: making.acts, poseAt, camera, turnOver: halfTurn(first?.up ?? [0, 1, 0]) }
+  return {
+    structure,
+    acts: making.acts,
+    poseAt,
+    camera,
+    turnOver: halfTurn(first?.up ?? [0, 1, 0]),
+    ...(proof.closed && { closed: proof.closed }),
+  }
 }
 
 /** Turns a pose about the vertical, counter-clockwise seen from above. */

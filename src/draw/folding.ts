@@ -4,9 +4,8 @@ import type { ProvenCard } from '../lesson/lesson.ts'
 import { boxAround, boxOf } from './box.ts'
 import type { FigureFinding } from './figure.ts'
 import { type FigureOptions, usualRoom } from './fit.ts'
-import { turnSign } from './folding-arrow-marks.ts'
 import { type DrawnStage, drawnStages } from './folding-drawn.ts'
-import { bestLayout, type Cell } from './folding-layout.ts'
+import { bestLayout, type Cell, signRoom } from './folding-layout.ts'
 import { stageMarks } from './folding-marks.ts'
 import { wayTo } from './folding-target.ts'
 import type { Way } from './folding-way.ts'
@@ -39,7 +38,7 @@ export function drawFolding(
   const long = Math.max(...cells.map(({ box }) => Math.max(box.right - box.left, box.bottom - box.top)))
   const most = Math.min(options.mostScale ?? 1, 1)
   const least = Math.min(most, 14 / long)
-  const { laid, scale } = bestLayout(cells, room, { least, most }, size, turnSign.width)
+  const { laid, scale } = bestLayout(cells, room, { least, most }, size, signRoom(hasWords ? size : 0))
   const pen = { scale, size, hasWords, palette: makePalette(card.card.structure) }
   const marks = drawn.flatMap((one, i) => {
     const place = laid.cells[i]
