@@ -62,7 +62,10 @@ test.each([
     .replace('fold: side', 'fold: bridge\nleg: 3 in\nspans: {wall: {height: 1 in, at: bottom}}')
     .replace('on: front', 'on: floor')
     .replace('the front', 'the floor')
-    .replace('tape.\n', 'tape. Cut the wall to {wall.size} and stick it on the tabs.\n')
+    .replace(
+      'tape.\n',
+      'tape. Cut the wall to {wall.size} and stick it on the tabs.\n\n   ::figure[The wall]{show=place of=wall}\n',
+    )
   const plain = await foldlore(['check', 'a.md'], { 'a.md': lesson })
   const other = await foldlore(['check', 'a.md', option, value], { 'a.md': lesson })
   expect(plain.out).toContain('A leg of 3 in leaves no floor on a card 5 in wide')
@@ -73,7 +76,7 @@ test.each([
 test('a picture that is not there is told before anything is printed', async () => {
   const lesson = `${small}\n![The tide](tide.png)\n`
   const { out } = await foldlore(['check', 'in/a.md'], { 'in/a.md': lesson })
-  expect(out).toMatch(/^in\/a\.md:31:1 \w+ .*`tide\.png`.*\n/)
+  expect(out).toMatch(/^in\/a\.md:33:1 \w+ .*`tide\.png`.*\n/)
   const there = await foldlore(['check', 'in/a.md'], {
     'in/a.md': lesson,
     'in/tide.png': '\x89PNG\r\n\x1a\n',
@@ -84,7 +87,7 @@ test('a picture that is not there is told before anything is printed', async () 
 test('a figure that cannot be drawn is told too', async () => {
   const lesson = `${small}\n   ::figure[The envelope]{show=envelope}\n`
   const { code, out } = await foldlore(['check', 'a.md'], { 'a.md': lesson })
-  expect(out).toMatch(/^a\.md:31:4 \w+ .*envelope/)
+  expect(out).toMatch(/^a\.md:33:4 \w+ .*envelope/)
   expect(code).toBe(out.includes(' error ') ? 1 : 0)
 })
 
