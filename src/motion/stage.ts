@@ -1,7 +1,9 @@
 import {
   ColorManagement,
   LinearSRGBColorSpace,
+  type Material,
   Mesh,
+  MeshBasicMaterial,
   OrthographicCamera,
   Quaternion,
   Scene,
@@ -103,7 +105,11 @@ export function stageFor(renderer: WebGLRenderer, card: CardTold, course: Course
     },
     end() {
       scene.traverse((thing) => {
-        if (thing instanceof Mesh) thing.geometry.dispose()
+        if (!(thing instanceof Mesh)) return
+        thing.geometry.dispose()
+        const paint: Material = thing.material
+        if (paint instanceof MeshBasicMaterial) paint.map?.dispose()
+        paint.dispose()
       })
     },
   }

@@ -104,3 +104,32 @@ test('the help loads no lesson', () => {
     broughtBy('src/cli/main.ts').filter((file) => /yaml|micromark|src\/(card|lesson)\//.test(file)),
   ).toEqual([])
 })
+
+test('nothing that the command runs holds the program of the page in motion, or three.js', () => {
+  const files = Object.values(meta.outputs).flatMap(({ inputs }) => Object.keys(inputs))
+  expect(files).toContain('src/motion/course.ts')
+  expect(files.filter((file) => /node_modules\/three\/|src\/motion\/(main|page|stage)/.test(file))).toEqual(
+    [],
+  )
+})
+
+test('motion writes the page with the program that was built, and says so', () => {
+  const lesson = resolve('lessons/harbour-lights.md')
+  expect(foldlore('motion', lesson, '-o', 'out', '--units', 'mm', '--json')).toEqual({
+    code: 0,
+    out: `${JSON.stringify({ written: ['out/harbour-lights-motion-mm.html'] }, undefined, 2)}\n`,
+    err: '',
+  })
+  const page = readFileSync(join(folder, 'out/harbour-lights-motion-mm.html'))
+  expect([isOurs(page), page.length < 1_200_000]).toEqual([true, true])
+  const text = page.toString()
+  expect([
+    text.includes(readFileSync('dist/motion-page.js', 'utf8')),
+    /177\s×\s127\smm card/.test(text),
+  ]).toEqual([true, true])
+  expect(foldlore('motion', lesson, '-o', 'out', '--units', 'mm', '--quiet')).toEqual({
+    code: 0,
+    out: '',
+    err: '',
+  })
+})
