@@ -59,7 +59,9 @@ function cellOf({ stage, paths, isTurned }: DrawnStage, number: string, words: s
 
 /** The stages in words, for who cannot see them. */
 function told({ card }: ProvenCard, way: Way, drawn: readonly DrawnStage[]): string {
-  const subject = way.piece ? `the ${way.piece.name}` : `the ${card.fold} card`
+  const subject = way.piece
+    ? `the ${way.piece.name}`
+    : `the ${card.fold}${/\b(card|box|band)$/.test(card.fold) ? '' : ' card'}`
   const stages = drawn.map(
     ({ words, isTurned }, i) => `${i + 1}, ${isTurned ? 'turn over, then ' : ''}${words}`,
   )
