@@ -45,9 +45,11 @@ interface Line {
 export function liftsOf(posed: Posed): Map<Part, Lift> {
   const overlap = overlapsOf(posed)
   const lifts = new Map<Line, Lift>()
-  for (const line of [...linesOf(posed).values()].sort(compare)) {
+  const lines = [...linesOf(posed).values()]
+  for (const line of lines.map((one) => overFlat(one, lines, posed)).sort(compare)) {
     const under = [...lifts].filter(
-      ([other]) => isOneLine(line, other) && overlap(line.part, other.part, line.way),
+      ([other]) =>
+        isOneLine(line, other) && (isInside(other, line, posed) || overlap(line.part, other.part, line.way)),
     )
     lifts.set(line, {
       way: line.way,
@@ -57,6 +59,21 @@ export function liftsOf(posed: Posed): Map<Part, Lift> {
     })
   }
   return new Map([...lifts].map(([{ part }, lift]) => [part, lift]))
+}
+
+/** Whether a flat sheet lies on the panel that a bent one stands on: between two walls nobody would see it. */
+const isInside = (flat: Line, bent: Line, { pose }: Posed): boolean =>
+  flat.begins === bent.begins && isBent(bent.part, pose) && !isBent(flat.part, pose)
+
+/** A bent sheet comes after all that lies flat on its panel. */
+function overFlat(line: Line, lines: readonly Line[], posed: Posed): Line {
+  const flat = lines.filter((other) => isOneLine(line, other) && isInside(other, line, posed))
+  return { ...line, height: Math.max(line.height, ...flat.map(({ height }) => height + 10 * least)) }
+}
+
+function isBent({ plates }: Part, pose: Pose): boolean {
+  const [first, ...others] = plates.flatMap((name) => [pose.get(name)?.normal].filter((n) => n !== undefined))
+  return first !== undefined && others.some((normal) => Math.abs(dot(normal, first)) < parallel)
 }
 
 /** Heights nearer than this, in mm, tell nothing of sheets that lie on different panels. */

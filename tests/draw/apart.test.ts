@@ -193,6 +193,17 @@ test('a lid, which hangs on nothing, comes last', () => {
   ])
 })
 
+test('what lies flat on a panel is stuck on before walls stand round it', () => {
+  const order = numbered(cardOf(blocks.tunnel ?? ''))
+  expect([...order].sort((a, b) => a[1] - b[1]).map(([name]) => name)).toEqual([
+    'base',
+    'scenery',
+    'sides',
+    'frame',
+    'front mat',
+  ])
+})
+
 test('what goes through a slot comes out on the other side', () => {
   const { card, proof } = cardOf(blocks.slider ?? '')
   const scene = sceneOf(card, proof)
