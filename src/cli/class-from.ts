@@ -64,3 +64,6 @@ export function tellClass({ findings }: ReadClass, options: Options, outside: Ou
   const fine = [...findings].map(([path, own]) => tellFindings(path, own, options, outside))
   return fine.every((one) => one)
 }
+
+/** Class files are known by their ending. */
+export const isClassFile = (path: string): boolean => /\.ya?ml$/i.test(path)

@@ -4,6 +4,7 @@ import type { CatalogueView } from './catalogue-view.ts'
 import type { LabelsView } from './kit-labels.ts'
 import type { MotionView } from './motion-view.ts'
 import { ThemeError } from './problems.ts'
+import type { SheetsView } from './sheets.ts'
 import type { SizeChartView } from './size-chart-view.ts'
 import { compileTemplate, type TemplateFile } from './template.ts'
 import { themeFolder } from './theme-folder.ts'
@@ -54,6 +55,9 @@ export const loadLabelsTheme = (theme: string): Promise<Theme<LabelsView>> => lo
 
 /** Loads how a theme shows the fold in motion: `motion.hbs`, and `motion.css` on top, likewise. */
 export const loadMotionTheme = (theme: string): Promise<Theme<MotionView>> => loadPage(theme, 'motion')
+
+/** Loads how a theme shows a cutting plan: `sheets.hbs`, and `sheets.css` on top, likewise. */
+export const loadSheetsTheme = (theme: string): Promise<Theme<SheetsView>> => loadPage(theme, 'sheets')
 
 async function loadPage<View extends object>(theme: string, page: string): Promise<Theme<View>> {
   const folder = await themeFolder(theme)

@@ -47,13 +47,13 @@ export function kitJson(kit: Kit): KitJson {
   }
 }
 
-function eachJson(entry: KitPiece | KitLetters | KitSupply, unit: Unit): EachJson {
+export function eachJson(entry: KitPiece | KitLetters | KitSupply, unit: Unit): EachJson {
   if (entry.kind === 'piece') return { ...entry, size: sizeJson(entry.size, unit) }
   if (entry.kind === 'letters') return entry
   return { kind: entry.amount.kind, ...supplyJson(entry, unit) }
 }
 
-const supplyJson = ({ item, amount, rule }: KitSupply, unit: Unit): SupplyJson => ({
+export const supplyJson = ({ item, amount, rule }: KitSupply, unit: Unit): SupplyJson => ({
   item,
   ...quantityJson(amount, unit),
   ...(rule !== undefined && { rule }),
@@ -65,7 +65,7 @@ function quantityJson(amount: Quantity, unit: Unit): QuantityJson {
   return { text: amount.text }
 }
 
-function needJson(need: Quantity, unit: Unit): number | LengthJson | string {
+export function needJson(need: Quantity, unit: Unit): number | LengthJson | string {
   if (need.kind === 'count') return need.count
   return need.kind === 'length' ? lengthJson(need.length, unit) : need.text
 }

@@ -2,8 +2,10 @@
 
 export { printFolds } from '../print-folds.ts'
 export { printListing } from '../print-listing.ts'
+export { printSheets } from '../print-sheets.ts'
 export { printSizeChart } from '../print-size-chart.ts'
 export { check } from './check.ts'
+export { wholeClass } from './class.ts'
 export { exportFiles } from './export.ts'
 export { handout } from './handout.ts'
 export { labels } from './labels.ts'

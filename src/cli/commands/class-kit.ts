@@ -1,0 +1,33 @@
+import { hasErrors } from '../../length/finding.ts'
+import { classKit } from '../../workshop/class/class-kit.ts'
+import { classKitJson } from '../../workshop/class/class-kit-json.ts'
+import { classKitListing } from '../../workshop/class/class-kit-listing.ts'
+import { planClass } from '../../workshop/class/plan-class.ts'
+import { shortFindings } from '../../workshop/class/short-findings.ts'
+import { answerListing } from '../answer-listing.ts'
+import { classFrom, tellClass } from '../class-from.ts'
+import type { Options } from '../flags.ts'
+import { tellFindings } from '../lesson-file.ts'
+import type { Outside } from '../outside.ts'
+import { planProgress } from '../plan-progress.ts'
+import { exitCodes, UsageError } from '../problems.ts'
+
+/** `kit CLASS`: what the class needs, what must be bought, and what it costs. */
+export async function kitOfClass(path: string, options: Options, outside: Outside): Promise<number> {
+  if (options.people !== undefined || options.spare !== undefined)
+    throw new UsageError(
+      'A class file says itself how many people come',
+      'Change `people:` and `spare:` in it',
+    )
+  const read = await classFrom(path, options, outside)
+  const [first] = read.lessons
+  if (!tellClass(read, options, outside) || !first) return exitCodes.lessonErrors
+  const unit = options.units ?? read.file.units ?? first.lesson.unit
+  const plan = await planClass(read.file, read.lessons, { unit, progress: planProgress(options, outside) })
+  const kit = classKit(read.file, read.lessons, plan.purchases, shortFindings(plan.short, read.file))
+  // In JSON they are part of the answer.
+  if (!options.json) tellFindings(path, kit.findings, options, outside)
+  const forms = { json: () => classKitJson(kit), listing: () => classKitListing(kit) }
+  await answerListing(forms, first.lesson, { path, what: 'kit' }, options, outside)
+  return hasErrors(kit.findings) ? exitCodes.lessonErrors : exitCodes.done
+}

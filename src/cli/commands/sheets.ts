@@ -1,0 +1,35 @@
+import { extname } from 'node:path'
+import { hasErrors } from '../../length/finding.ts'
+import { planClass } from '../../workshop/class/plan-class.ts'
+import { sheetsJson } from '../../workshop/class/sheets-json.ts'
+import { sheetsListing } from '../../workshop/class/sheets-listing.ts'
+import { shortFindings } from '../../workshop/class/short-findings.ts'
+import { answerListing } from '../answer-listing.ts'
+import { classFrom, tellClass } from '../class-from.ts'
+import type { Action } from '../commands.ts'
+import { tellFindings } from '../lesson-file.ts'
+import { planProgress } from '../plan-progress.ts'
+import { exitCodes } from '../problems.ts'
+
+/** `sheets CLASS`: the cutting plan of a class, to the terminal, or as the kind of file that `-o` names. */
+export const sheets: Action = async ([path = ''], options, outside) => {
+  const read = await classFrom(path, options, outside)
+  const { file, lessons } = read
+  const [first] = lessons
+  if (!tellClass(read, options, outside) || !first) return exitCodes.lessonErrors
+  const unit = options.units ?? file.units ?? first.lesson.unit
+  const plan = await planClass(file, lessons, { unit, progress: planProgress(options, outside) })
+  const findings = shortFindings(plan.short, file)
+  const title = file.title ?? first.lesson.frontMatter.title
+  const forms = { json: () => sheetsJson(plan, unit), listing: () => sheetsListing(title, plan, unit) }
+  const { output, json } = options
+  if (json || output === undefined || ['.txt', '.md'].includes(extname(output).toLowerCase()))
+    await answerListing(forms, first.lesson, { path, what: 'sheets' }, options, outside)
+  else {
+    const { printSheets } = await import('./printing.ts')
+    await printSheets({ title, path, unit }, plan, lessons, options, outside)
+  }
+  // In JSON they are part of the answer.
+  if (!json) tellFindings(path, findings, options, outside)
+  return hasErrors(findings) ? exitCodes.lessonErrors : exitCodes.done
+}

@@ -1,0 +1,40 @@
+import type { FilledLesson } from '../lesson/lesson.ts'
+import { labelsHtml } from '../publish/kit-labels.ts'
+import type { Paper } from '../publish/page-css.ts'
+import { printPdf } from '../publish/pdf.ts'
+import { OutsideError } from '../publish/problems.ts'
+import { atRealSize } from '../publish/real-size.ts'
+import type { LabelSheet } from '../workshop/class/class-file.ts'
+import type { KitLabel } from '../workshop/class/kit-labels.ts'
+import type { Options } from './flags.ts'
+import type { Outside } from './outside.ts'
+import { printPages } from './print-pages.ts'
+
+/**
+ * Prints the labels of a class on their sheets, at their real size.
+ *
+ * @returns the paths of what was written.
+ * @throws OutsideError when they do not go on the sheet, and what `printPages` throws.
+ */
+export function printKitLabels(
+  { path, title }: { readonly path: string; readonly title: string },
+  labels: readonly KitLabel[],
+  sheet: LabelSheet,
+  lesson: FilledLesson,
+  options: Options,
+  outside: Outside,
+): Promise<string[]> {
+  const html = async (theme: string, paper: Paper): Promise<string> => {
+    const page = await labelsHtml({ title, lang: lesson.frontMatter.lang }, labels, sheet, paper, theme)
+    if (page !== 'no room' && page !== 'too small') return page
+    throw new OutsideError(
+      page === 'no room'
+        ? 'The labels of this sheet are too small to write on'
+        : 'What is in a kit does not fit on its label',
+      'Write fewer rows and columns, such as `labels: {columns: 2, rows: 4}`',
+    )
+  }
+  const pdf = async (page: string, _: Paper, browser: Parameters<typeof printPdf>[1]): Promise<Uint8Array> =>
+    atRealSize(await printPdf(page, browser))
+  return printPages({ path, what: 'labels' }, { html, pdf }, options, outside)
+}

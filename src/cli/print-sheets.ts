@@ -1,0 +1,38 @@
+import type { Unit } from '../length/length.ts'
+import { printPdf } from '../publish/pdf.ts'
+import { sheetsHtml } from '../publish/sheets.ts'
+import type { Taught } from '../workshop/class/taught.ts'
+import { toCut } from '../workshop/class/to-cut.ts'
+import type { CuttingPlan } from '../workshop/cutting/cutting.ts'
+import type { Options } from './flags.ts'
+import type { Outside } from './outside.ts'
+import { printPages } from './print-pages.ts'
+
+/** Prints a cutting plan with its drawings as a page and a PDF. Throws what `printPages` throws. */
+export async function printSheets(
+  { title, path, unit }: { readonly title: string; readonly path: string; readonly unit: Unit },
+  plan: CuttingPlan,
+  lessons: readonly Taught[],
+  options: Options,
+  outside: Outside,
+): Promise<void> {
+  const [first] = lessons
+  const about = {
+    title,
+    lang: first?.lesson.frontMatter.lang ?? 'en',
+    print: `for ${first?.kits ?? 0} kits`,
+  }
+  const uprights = new Set(
+    [...toCut(lessons).values()].flat().flatMap((p) => (p.upright ? [`${p.stock}\n${p.name}`] : [])),
+  )
+  const upright = (stock: string, piece: string): boolean => uprights.has(`${stock}\n${piece}`)
+  await printPages(
+    { path, what: 'sheets' },
+    {
+      html: (theme, paper) => sheetsHtml(about, plan, upright, unit, paper, theme),
+      pdf: (page, _, browser) => printPdf(page, browser),
+    },
+    options,
+    outside,
+  )
+}

@@ -1,0 +1,40 @@
+import { expect, test } from 'vitest'
+import { attendanceListing, packingListing } from '../../../src/workshop/class/packing.ts'
+
+const label = (name: string, title = 'Harbour lights', chosen: string[] = []) => ({
+  name,
+  title,
+  chosen,
+  contents: ['1 base', '2 side strip'],
+})
+
+test('kits of each lesson stand under what is in them, with room to tick', () => {
+  const { sections, intro } = packingListing('Saturday', [
+    label('Ada', 'Harbour lights', ['green card']),
+    label('Bo'),
+    label('Ada', 'Tide box'),
+  ])
+  expect(intro).toMatch(/^3 kits\./)
+  expect(sections.map(({ heading, rows, note }) => [heading, rows, note])).toEqual([
+    [
+      'Harbour lights',
+      [
+        ['Ada', 'green card', ''],
+        ['Bo', '', ''],
+      ],
+      'In each: 1 base, 2 side strip.',
+    ],
+    ['Tide box', [['Ada', '', '']], 'In each: 1 base, 2 side strip.'],
+  ])
+})
+
+test('the attendance sheet alone says what the teacher must know', () => {
+  const guests = [
+    { name: 'Ada', takes: [] },
+    { name: 'Bo', takes: ['green card'], note: 'no latex' },
+  ]
+  expect(attendanceListing('Saturday', { guests }).sections[0]?.rows).toEqual([
+    ['Ada', '', '', ''],
+    ['Bo', '', 'no latex', 'green card'],
+  ])
+})
