@@ -5,11 +5,21 @@ import { expect } from 'vitest'
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
 
-/** Rules of axe-core that a page breaks, with the elements. */
-export async function axeFindings(browser: Browser, html: string, width: number): Promise<string[]> {
+/**
+ * Rules of axe-core that a page breaks, with the elements.
+ *
+ * @param ready what must be in the page before it is looked at.
+ */
+export async function axeFindings(
+  browser: Browser,
+  html: string,
+  width: number,
+  ready = 'body',
+): Promise<string[]> {
   const page = await browser.newPage()
   await page.setViewport({ width, height: 900 })
   await page.setContent(html)
+  await page.waitForSelector(ready)
   await page.evaluate(axe)
   const found = await page.evaluate('axe.run(document, { resultTypes: ["violations"] })')
   await page.close()
