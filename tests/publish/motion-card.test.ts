@@ -24,6 +24,13 @@ const cardsOf = (text: string): { proven: ProvenCard; told: CardTold }[] =>
     return { proven, told }
   })
 
+/** The card of a lesson with one. */
+const onlyCard = (name: string): { proven: ProvenCard; told: CardTold } => {
+  const [card] = cardsOf(lessonText(name))
+  if (!card) throw new Error(`\`${name}\` has no card`)
+  return card
+}
+
 const spotAt = ({ origin, right, up }: Placement, x: number, y: number): Vector => [
   origin[0] + right[0] * x + up[0] * y,
   origin[1] + right[1] * x + up[1] * y,
@@ -82,7 +89,7 @@ test.each(lessons)(
 )
 
 test('in a box the walls of a nest meet the floor that they hang on', () => {
-  const [{ told }] = cardsOf(lessonText('tide-box')) as [{ told: CardTold }]
+  const { told } = onlyCard('tide-box')
   const places = courseOf(told).placesAt(0.4)
   for (const {
     between: [p, q],
@@ -96,7 +103,7 @@ test('in a box the walls of a nest meet the floor that they hang on', () => {
 })
 
 test('a card that cannot be followed from the flat sheet starts shut; one that does not open ends there', () => {
-  const [{ proven }] = cardsOf(lessonText('harbour-lights')) as [{ proven: ProvenCard }]
+  const { proven } = onlyCard('harbour-lights')
   const { card, proof } = proven
   const shut = cardTold({ card, proof: { ...proof, making: () => undefined } })
   expect([shut?.stops.map(({ name }) => name), shut?.at[0], shut?.at.at(-1)]).toEqual([
@@ -116,9 +123,9 @@ test('a card that cannot be followed from the flat sheet starts shut; one that d
 })
 
 test('windows, film, hatches and letters are told as the figures have them', () => {
-  const [{ told: arches }] = cardsOf(lessonText('harbour-arches')) as [{ told: CardTold }]
+  const { told: arches } = onlyCard('harbour-arches')
   expect(arches.plates.filter(({ holes }) => holes.length > 0)).toHaveLength(4)
-  const [{ told }] = cardsOf(lessonText('harbour-lights')) as [{ told: CardTold }]
+  const { told } = onlyCard('harbour-lights')
   const plate = (name: string) => told.plates.find((one) => one.name === name)
   expect(
     plate('sea wall')
@@ -131,7 +138,7 @@ test('windows, film, hatches and letters are told as the figures have them', () 
 })
 
 test('moments and acts are said as a teacher would', () => {
-  const [{ told }] = cardsOf(lessonText('low-tide-z-card')) as [{ told: CardTold }]
+  const { told } = onlyCard('low-tide-z-card')
   expect([0, 0.1, 0.25, 0.5, 0.8, 0.95, 1, 1.5, 2].map((moment) => momentWords(told, moment))).toEqual([
     'flat',
     'a little folded',

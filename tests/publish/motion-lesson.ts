@@ -16,7 +16,7 @@ export const lessonText = (name: string): string =>
 export async function pageProgram(): Promise<string> {
   const { motionPage } = await import(String(new URL('../../.ci/motion-page.js', import.meta.url)))
   const { outputFiles } = await build({ ...motionPage, outdir: 'out', write: false })
-  return outputFiles[0]?.text ?? ''
+  return outputFiles?.[0]?.text ?? ''
 }
 
 /** Writes pages into a folder of their own, from which a browser opens them. */
