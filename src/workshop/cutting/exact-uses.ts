@@ -9,36 +9,46 @@ export interface Batch {
 
 /**
  * The sheets without the pieces that are more than were wanted: taken from all sheets that are cut alike where the
- * surplus goes round, so that they stay alike, and else from some of them.
+ * surplus goes round, so that they stay alike, and else all together from as few sheets as will do.
  */
 export function exactly(uses: readonly Use[], wanted: readonly number[]): Batch[] {
-  let batches: Batch[] = uses.map(({ pattern: { shape, counts }, times }) => ({ shape, counts, times }))
-  for (const [kind, count] of wanted.entries()) {
-    let surplus = batches.reduce((sum, batch) => sum + batch.times * (batch.counts[kind] ?? 0), 0) - count
-    batches.sort((a, b) => b.times - a.times)
-    batches = batches.map((batch) => {
-      const each = Math.max(0, Math.min(batch.counts[kind] ?? 0, Math.floor(surplus / batch.times)))
-      surplus -= each * batch.times
-      return each > 0 ? without(batch, kind, each) : batch
-    })
-    // Fewer are left than there are sheets of any batch with this piece: one each of some sheets of the smallest one.
-    while (surplus > 0) {
-      const at = batches.findLastIndex((batch) => (batch.counts[kind] ?? 0) > 0)
-      const batch = batches[at]
-      if (!batch) break
-      const times = Math.min(surplus, batch.times)
-      const rest = times < batch.times ? [{ ...batch, times: batch.times - times }] : []
-      batches.splice(at, 1, ...rest, without({ ...batch, times }, kind, 1))
-      surplus -= times
-    }
+  let batches: Batch[] = uses
+    .map(({ pattern: { shape, counts }, times }) => ({ shape, counts, times }))
+    .sort((a, b) => b.times - a.times)
+  const surplus = wanted.map(
+    (count, kind) => batches.reduce((sum, { times, counts }) => sum + times * (counts[kind] ?? 0), 0) - count,
+  )
+  batches = batches.map((batch) => {
+    const each = batch.counts.map((count, kind) =>
+      Math.max(0, Math.min(count, Math.floor((surplus[kind] ?? 0) / batch.times))),
+    )
+    return without(batch, each, surplus)
+  })
+  while (surplus.some((count) => count > 0)) {
+    // One sheet of the batch that most can be left out of; best one that is alone anyway.
+    const taken = batches.map(({ counts }) =>
+      counts.map((count, kind) => Math.min(count, surplus[kind] ?? 0)),
+    )
+    const [at] = [...batches.keys()].sort(
+      (a, b) =>
+        Number((batches[b]?.times ?? 0) === 1 && total(taken[b]) > 0) -
+          Number((batches[a]?.times ?? 0) === 1 && total(taken[a]) > 0) || total(taken[b]) - total(taken[a]),
+    )
+    const batch = at === undefined ? undefined : batches[at]
+    if (at === undefined || !batch || total(taken[at]) === 0) break
+    const others = batch.times > 1 ? [{ ...batch, times: batch.times - 1 }] : []
+    batches.splice(at, 1, ...others, without({ ...batch, times: 1 }, taken[at] ?? [], surplus))
   }
   return merged(batches)
 }
 
-const without = (batch: Batch, kind: number, each: number): Batch => ({
-  ...batch,
-  counts: batch.counts.map((count, i) => (i === kind ? count - each : count)),
-})
+const total = (counts: readonly number[] = []): number => counts.reduce((sum, count) => sum + count, 0)
+
+/** A batch with so many fewer of each kind on every sheet; they are surplus no more. */
+function without(batch: Batch, each: readonly number[], surplus: number[]): Batch {
+  for (const [kind, count] of each.entries()) surplus[kind] = (surplus[kind] ?? 0) - count * batch.times
+  return { ...batch, counts: batch.counts.map((count, kind) => count - (each[kind] ?? 0)) }
+}
 
 /** Those alike together; empty ones are left out. */
 export function merged(batches: readonly Batch[]): Batch[] {

@@ -4,26 +4,32 @@ import type { Work } from './work.ts'
 
 /** Steps that comparing one pattern costs, and patterns that are tried. */
 const patternSteps = 50
-const mostPatterns = 60
+const mostPatterns = 120
+/** Layouts up to which all ways are looked for. */
+const mostSearched = 3
 
 /**
  * The same pieces from no more sheets of each shape with fewer layouts: first with one, then with two, and so on, each
  * as often as it goes. What is left for the last layout must come out of equal sheets. (Fewest layouts is hard in itself:
  * C. McDiarmid, Pattern minimisation in cutting stock problems, Discrete Appl. Math. 98 (1999) 121–130.)
  *
- * @param patterns that layouts may be taken from, whole or in part.
  * @param batches the sheets as they are.
+ * @param sheets of each shape, at most.
+ * @param patterns that layouts may be taken from, whole or in part.
  */
-export function fewestLayouts(batches: readonly Batch[], patterns: readonly Pattern[], work: Work): Batch[] {
+export function fewestLayouts(
+  batches: readonly Batch[],
+  sheets: readonly number[],
+  patterns: readonly Pattern[],
+  work: Work,
+): Batch[] {
   const kinds = batches[0]?.counts.length ?? 0
   const wanted = Array.from({ length: kinds }, (_, kind) =>
     batches.reduce((sum, { counts, times }) => sum + times * (counts[kind] ?? 0), 0),
   )
-  const sheets: number[] = []
-  for (const { shape, times } of batches) sheets[shape] = (sheets[shape] ?? 0) + times
   const best = merged(batches)
-  for (let layouts = 1; layouts < best.length && !work.over; layouts++) {
-    const found = cutWith(layouts, wanted, sheets, useful(patterns, sheets, batches), work)
+  for (let layouts = 1; layouts < Math.min(best.length, mostSearched + 1) && !work.over; layouts++) {
+    const found = cutWith(layouts, wanted, sheets, patterns, work)
     if (found) return merged(found)
   }
   return best
@@ -80,7 +86,7 @@ function lastLayout(
 }
 
 /** Those of the patterns whose sheets are used, the fullest first: what another holds too is left out. */
-function useful(
+export function useful(
   patterns: readonly Pattern[],
   sheets: readonly number[],
   batches: readonly Batch[],

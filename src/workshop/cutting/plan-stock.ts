@@ -1,7 +1,8 @@
 import { generateColumns } from './columns.ts'
 import { type Batch, exactly } from './exact-uses.ts'
-import { fewestLayouts } from './few-layouts.ts'
+import { fewestLayouts, useful } from './few-layouts.ts'
 import type { Goal } from './master.ts'
+import { withCharge } from './one-charge.ts'
 import { leftAfter, type Pattern, type Problem, type Use } from './problem.ts'
 import { type Found, leastCost } from './search.ts'
 import type { Solver } from './solver.ts'
@@ -42,11 +43,7 @@ export async function planStock(asked: Problem, solver: Solver, work: Work): Pro
     found = await leastCost(task, sheets)
   }
   const cheapest = await leastMoney(task, found)
-  const batches = fewestLayouts(
-    exactly(cheapest.uses, task.problem.counts),
-    task.pool.patterns,
-    work.share(0.5),
-  )
+  const batches = alike(task, exactly(cheapest.uses, task.problem.counts))
   return {
     batches,
     patterns: task.pool.patterns,
@@ -55,6 +52,17 @@ export async function planStock(asked: Problem, solver: Solver, work: Work): Pro
     proven: found.cost === found.bound && cheapest.cost === cheapest.bound,
     short,
   }
+}
+
+/** The same sheets with fewer layouts, so that a stack can be cut together. */
+function alike({ problem, pool, solver, work }: Task, batches: readonly Batch[]): Batch[] {
+  const sheets: number[] = []
+  for (const { shape, times } of batches) sheets[shape] = (sheets[shape] ?? 0) + times
+  const patterns = useful(pool.patterns, sheets, batches)
+  const searched = fewestLayouts(batches, sheets, patterns, work.share(0.02))
+  if (searched.length <= 3) return searched
+  const charged = withCharge(problem, sheets, patterns, solver, work)
+  return charged && charged.length < searched.length ? charged : searched
 }
 
 /** As much as there is paper for: pieces are left out by the paper they take. */

@@ -31,6 +31,8 @@ export type Solver = (program: Program, search?: MipSearch) => Solved | undefine
 export interface MipSearch {
   /** Branches that are looked at: the same number gives the same answer on every machine. */
   readonly nodes?: number
+  /** Whether to begin again when much is settled at the root; false is quicker. */
+  readonly restart?: boolean
   /** An answer that costs no more than this is good enough. */
   readonly enough?: number
 }
@@ -51,7 +53,7 @@ export async function loadSolver(): Promise<Solver> {
 function solve(
   highs: Highs,
   { columns, rows }: Program,
-  { nodes = 0, enough }: MipSearch,
+  { nodes = 0, restart = true, enough }: MipSearch,
 ): Solved | undefined {
   const infinite = (n: number): number => (Number.isFinite(n) ? n : n > 0 ? highs.infinity : -highs.infinity)
   const { continuous, integer } = highs.constants.variableType
@@ -83,7 +85,7 @@ function solve(
       model.options.set({
         output_flag: false,
         time_limit: lastResort,
-        ...(whole && { mip_max_nodes: nodes, mip_rel_gap: 0 }),
+        ...(whole && { mip_max_nodes: nodes, mip_rel_gap: 0, mip_allow_restart: restart }),
         ...(whole && enough !== undefined && { objective_target: enough }),
       })
       model.run()
