@@ -17,7 +17,8 @@ const options = {
     yaml: './node_modules/yaml/browser/index.js',
     handlebars: './node_modules/handlebars/dist/cjs/handlebars.js',
   },
-  external: ['puppeteer', '@sparticuz/chromium'],
+  // `highs` finds its WebAssembly beside its own script.
+  external: ['puppeteer', '@sparticuz/chromium', 'highs'],
   outdir: 'dist',
   chunkNames: 'part-[hash]',
   // Some of what is bundled asks for Node's own modules by `require`.

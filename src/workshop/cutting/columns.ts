@@ -12,6 +12,8 @@ export interface Relaxed {
   readonly bound: Fraction
   /** How often each supply and each pattern of the pool is used, in fractions. */
   readonly values: readonly number[]
+  /** Whether it is certain that no other pattern would help. */
+  readonly ended: boolean
   /** The prices that the bound is from; undefined when the program has no answer. */
   readonly dear?: Dear
 }
@@ -40,13 +42,20 @@ export function generateColumns(
     const program = masterProgram(problem, pool.patterns, goal, false)
     const solved = solver(program)
     work.spend(program.columns.length * program.rows.length * 100)
-    const relaxed = (values: readonly number[]): Relaxed => ({ bound, values, ...(dear && { dear }) })
-    if (!solved) return relaxed([])
+    const relaxed = (values: readonly number[], ended: boolean): Relaxed => ({
+      bound,
+      values,
+      ended,
+      ...(dear && { dear }),
+    })
+    if (!solved) return relaxed([], false)
     const prices = pricesOf(solved.duals, problem)
     const before = pool.patterns.length
+    const worth = sheets.map(
+      (_, shape) => Math.max(0, (solved.duals[problem.counts.length + shape] ?? 0) * parts) + little,
+    )
     const ceilings = sheets.map((sheet, shape) => {
-      const worth = (solved.duals[problem.counts.length + shape] ?? 0) * parts
-      const { boxes, ceiling } = price(sheet, prices.values, problem, Math.max(0, worth) + little, work)
+      const { boxes, ceiling } = price(sheet, prices.values, problem, worth[shape] ?? 0, work)
       for (const box of boxes) pool.add(shape, box, problem.counts)
       return ceiling
     })
@@ -55,6 +64,7 @@ export function generateColumns(
       bound = proven
       dear = { prices, ceilings }
     }
-    if (pool.patterns.length === before || work.over || enough?.(bound)) return relaxed(solved.values)
+    const ended = ceilings.every((ceiling, shape) => ceiling <= (worth[shape] ?? 0))
+    if (pool.patterns.length === before || work.over || enough?.(bound)) return relaxed(solved.values, ended)
   }
 }

@@ -12,7 +12,7 @@ export interface Marked {
   readonly scale: Scale
   /** The pieces of each kind: those of the same size that may lie the same ways. */
   readonly kinds: readonly (readonly WantedPiece[])[]
-  /** The sheet that each shape is of: the first of those alike. */
+  /** The sheet that each shape is of. */
   readonly shapes: readonly OfferedSheet[]
 }
 
@@ -31,17 +31,15 @@ export function inMarks(
   const mark = sides.reduce<Length>((a, b) => a.gcd(b) as Length, zero)
   // Sums of sides are whole marks, so what a sheet has beyond its last whole mark is of no use.
   const marks = (length: Length): number => over(plus(length, gap), mark).floor().valueOf()
-  const alike = [...groupBy(sheets, shapeKey).values()]
-  const shapes = alike.flatMap(([head]) => head ?? [])
   const coin = coinOf(sheets)
   return {
     scale: { mark, gap },
     kinds,
-    shapes,
+    shapes: sheets,
     problem: {
       counts: kinds.map((kind) => kind.reduce((sum, { count }) => sum + count, 0)),
       areas: heads.map(({ size }) => marks(size.width) * marks(size.height)),
-      shapes: shapes.map((sheet): Shape => {
+      shapes: sheets.map((sheet): Shape => {
         const { width, height } = usable(sheet)
         return {
           width: marks(width),
@@ -56,19 +54,13 @@ export function inMarks(
           ),
         }
       }),
-      supplies: alike.flatMap((same, shape) => same.flatMap((sheet) => suppliesOf(sheet, shape, coin))),
+      supplies: sheets.flatMap((sheet, shape) => suppliesOf(sheet, shape, coin)),
     },
   }
 }
 
 const kindKey = ({ size, turns, grain }: WantedPiece): string =>
   [size.width.toFraction(), size.height.toFraction(), turns, grain].join(' ')
-
-const shapeKey = (sheet: OfferedSheet): string => {
-  const { trim = {}, grain, upright } = sheet
-  const edges = [trim.left, trim.right, trim.bottom, trim.top].map((edge) => (edge ?? zero).toFraction())
-  return [sheet.size.width.toFraction(), sheet.size.height.toFraction(), grain, upright, ...edges].join(' ')
-}
 
 /** The coin that all prices are whole numbers of. */
 const coinOf = (sheets: readonly OfferedSheet[]): Fraction =>

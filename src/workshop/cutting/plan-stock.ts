@@ -2,6 +2,7 @@ import { generateColumns } from './columns.ts'
 import { type Batch, exactly } from './exact-uses.ts'
 import { fewestLayouts, useful } from './few-layouts.ts'
 import type { Goal } from './master.ts'
+import { addNearPatterns } from './near-patterns.ts'
 import { withCharge } from './one-charge.ts'
 import { leftAfter, type Pattern, type Problem, type Use } from './problem.ts'
 import { type Found, leastCost } from './search.ts'
@@ -67,7 +68,8 @@ function alike({ problem, pool, solver, work }: Task, batches: readonly Batch[])
 
 /** As much as there is paper for: pieces are left out by the paper they take. */
 function mostPieces(task: Task, goal: Goal): readonly Use[] {
-  generateColumns(task, task.problem, goal, task.work.share(0.3))
+  const { dear } = generateColumns(task, task.problem, goal, task.work.share(0.3))
+  if (dear) addNearPatterns(task, goal, Number.POSITIVE_INFINITY, dear)
   return wholePlan(task, task.problem, task.pool.patterns, goal, 300)?.uses ?? []
 }
 

@@ -1,4 +1,4 @@
-import { generateColumns } from './columns.ts'
+import { generateColumns, type Relaxed } from './columns.ts'
 import { dive } from './dive.ts'
 import { fillSheets, firstValues } from './greedy.ts'
 import type { Goal } from './master.ts'
@@ -41,15 +41,16 @@ export async function leastCost(task: Task, goal: Goal, known?: readonly Use[]):
   offer(known)
   const values = firstValues(problem)
   if (!known)
-    for (let round = 0; round < rounds && !done() && !work.over; round++) offer(fillSheets(task, values))
+    for (let round = 0; round < rounds && !done() && !(work.over && round > 0); round++)
+      offer(fillSheets(task, values))
   await tell()
-  if (done()) return { ...best, bound }
+  if (done() || work.over) return { ...best, bound }
   const relaxed = generateColumns(task, problem, goal, work.share(0.5), (proven) =>
     proven.ceil().gte(best.cost),
   )
   bound = Math.max(bound, Number(relaxed.bound.ceil()))
   await tell()
-  if (done()) return { ...best, bound }
+  if (done() || (relaxed.ended && leavesOut(problem, relaxed))) return { ...best, bound }
   offer(wholePlan(task, problem, pool.patterns, goal, nodes, bound)?.uses)
   await tell()
   if (done() || work.over) return { ...best, bound }
@@ -66,6 +67,10 @@ export async function leastCost(task: Task, goal: Goal, known?: readonly Use[]):
   if (!done()) offer(wholePlan(task, problem, pool.patterns, goal, nodes, bound)?.uses)
   return { ...best, bound }
 }
+
+/** Whether even in fractions there are too few sheets for all pieces. */
+const leavesOut = ({ counts }: Problem, { values }: Relaxed): boolean =>
+  values.slice(-counts.length).some((count) => count > 1e-6)
 
 /** What a plan costs; undefined when it leaves pieces out or there are too few sheets for it. */
 export function costBy(
