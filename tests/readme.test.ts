@@ -9,6 +9,7 @@ import { withManual } from '../src/cli/manual.ts'
 import { fillLesson } from '../src/lesson/fill.ts'
 import remarkFoldlore from '../src/lesson/plugin.ts'
 import { readLesson } from '../src/lesson/read.ts'
+import { readClass } from '../src/workshop/class/read-class.ts'
 
 const root = fileURLToPath(new URL('..', import.meta.url))
 const readme = readFileSync(`${root}README.md`, 'utf8')
@@ -21,6 +22,13 @@ describe('the README is true', () => {
   test('its example lesson checks without a word', () => {
     expect(example).toContain('fold: bridge')
     expect(fillLesson(readLesson(frontMatter + example)).findings).toEqual([])
+  })
+
+  test('its class file reads without a word', () => {
+    const text = /```yaml\n(title:[\s\S]*?)```/.exec(readme)?.[1] ?? ''
+    const { file, findings } = readClass(text)
+    expect(findings).toEqual([])
+    expect([file.people, file.lessons.length, file.sheets.size]).toEqual([14, 2, 2])
   })
 
   test('its pipeline fills the measures in', async () => {

@@ -1,5 +1,5 @@
 import { toHtml } from 'hast-util-to-html'
-import { drawCuttingPlan } from '../draw/cutting-plan.ts'
+import { drawCuttingPlan } from '../draw/cutting-plan/cutting-plan.ts'
 import type { Unit } from '../length/length.ts'
 import { cutRows, layoutHeading, piecesOf, sheetsListing } from '../workshop/class/sheets-listing.ts'
 import type { CuttingPlan, Layout, SheetPlan } from '../workshop/cutting/cutting.ts'

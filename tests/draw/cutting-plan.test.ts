@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { drawCuttingPlan, type SheetPlan } from '../../src/draw/cutting-plan.ts'
+import { drawCuttingPlan } from '../../src/draw/cutting-plan/cutting-plan.ts'
+import type { SheetPlan } from '../../src/draw/cutting-plan/sheet-plan.ts'
 import { inches, type Length, minus, mm, plus, zero } from '../../src/length/length.ts'
 import { collisions } from './collide.ts'
 import { textsOf } from './figures.ts'
