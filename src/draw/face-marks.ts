@@ -31,15 +31,16 @@ export interface View {
 export function faceMarks(faces: readonly Face[], card: Card, view: View): Mark[] {
   const { edges, joined, lying } = preparedFor(faces, view.camera)
   const up = upMarks(faces, card, view, (face) => paintOf(face, view).tint)
+  const isLast = faces.map(({ plate }, i) => faces.findLastIndex((other) => other.plate === plate) === i)
   return faces.flatMap((face, i) => {
-    const last = !faces.slice(i + 1).some((other) => other.plate === face.plate)
+    const last = isLast[i] ?? true
     const paint = paintOf(face, view)
     return [
       ...fillMarks(face, faces, paint, !last, view),
       ...rims(face, paint, { joined: joined[i] ?? [], lying: lying[i] ?? [] }, view),
       ...edgeMarks(face, edges[i] ?? [], view),
       ...(last ? faceLetters(face, card, view) : []),
-      ...(up.get(face) ?? []),
+      ...[up.get(face) ?? []].flat(),
     ]
   })
 }

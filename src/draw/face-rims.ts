@@ -1,9 +1,10 @@
-import type { Camera } from './camera.ts'
-import { project } from './camera.ts'
+import { s } from 'hastscript'
+import { boxAround } from './box.ts'
+import { type Camera, project } from './camera.ts'
 import { laidOver } from './colour.ts'
 import type { Corner, Face } from './face.ts'
 import { weights } from './ink.ts'
-import { area, line, type Mark } from './mark.ts'
+import { area, type Mark } from './mark.ts'
 import type { Spot } from './num.ts'
 import { toMm } from './plane.ts'
 import { dot, less } from './space.ts'
@@ -23,13 +24,49 @@ interface Rim {
 /**
  * The cut edges of a sheet that look towards the reader, drawn double: a strip lighter than the face, and a thin line
  * between the two. The strip is as wide as the sheet is thick, seen from where the reader is, but so wide that it can be
- * seen. It lies within the outline, so that nothing else of the drawing is moved by it. A crease has none.
+ * seen. It lies within the outline, so that nothing else of the drawing is moved by it, and is worked out when it is
+ * drawn. A crease has none.
  *
  * @param isOpen whether a sheet ends at an edge for the eye. It does not where another of the same piece goes on in the
  * same plane, nor where another sheet lies on it so near to the edge, in mm of the sheet, that the two look double anyway.
  */
 export function rimMarks(face: Face, isOpen: IsOpen, rim: Rim): Mark[] {
-  return [face.outline, ...face.holes].flatMap((loop, n) => loopRims(face, loop, n > 0, isOpen, rim))
+  const loops = [face.outline, ...face.holes]
+  const isSeen = loops.some((loop, n) =>
+    loop.some(
+      (corner, i) =>
+        corner.edge === 'cut' &&
+        showing(face, corner, loop[(i + 1) % loop.length] ?? corner, n > 0, rim.camera) > least,
+    ),
+  )
+  if (!isSeen) return []
+  const draw = (): Mark[] => {
+    const strips = loops.flatMap((loop, n) => stripsAlong(face, loop, n > 0, isOpen, rim))
+    if (strips.length === 0) return []
+    const stroke = { width: weights.dimension, colour: rim.colour, cap: 'round' } as const
+    return [
+      area(
+        strips.map(({ outer, inner }) => [...outer, ...inner]),
+        { class: 'rim', fill: laidOver(rim.tint, '#ffffff', 0.65) },
+      ),
+      area(
+        strips.map(({ inner }) => inner),
+        { class: 'rim-line', stroke },
+      ),
+    ]
+  }
+  return [
+    {
+      node: () => s('g', { class: 'rims' }, ...draw().map((mark) => mark.node())),
+      box: boxAround(face.outline.map(({ at }) => project(rim.camera, at, rim.scale))),
+    },
+  ]
+}
+
+/** Its outer edge on one way, and its inner edge back. */
+interface Strip {
+  readonly outer: readonly [Spot, Spot]
+  readonly inner: readonly [Spot, Spot]
 }
 
 type IsOpen = (from: Corner, to: Corner, near: number) => boolean
@@ -44,7 +81,7 @@ interface Side {
   readonly wide: number
 }
 
-function loopRims(face: Face, loop: readonly Corner[], isHole: boolean, isOpen: IsOpen, rim: Rim): Mark[] {
+function stripsAlong(face: Face, loop: readonly Corner[], isHole: boolean, isOpen: IsOpen, rim: Rim): Strip[] {
   const spots = loop.map(({ at }) => project(rim.camera, at, rim.scale))
   const around = spots.reduce((sum, [x, y], i) => {
     const [p, q] = spots[(i + 1) % spots.length] ?? [x, y]
@@ -72,19 +109,12 @@ function loopRims(face: Face, loop: readonly Corner[], isHole: boolean, isOpen: 
       wide: deep > 4 * wide && long > 3 * wide ? wide : 0,
     }
   })
-  return sides.flatMap((side, i): Mark[] => {
+  return sides.flatMap((side, i): Strip[] => {
     if (side.wide === 0) return []
-    const inner = [
-      end(side, sides.at(i - 1) as Side, side.a, 'start'),
-      end(side, sides[(i + 1) % sides.length] as Side, side.b, 'end'),
-    ] as const
-    const left = (inner[1][0] - inner[0][0]) * side.along[0] + (inner[1][1] - inner[0][1]) * side.along[1]
-    if (left < side.wide) return []
-    const light = laidOver(rim.tint, '#ffffff', 0.65)
-    return [
-      area([[side.a, side.b, inner[1], inner[0]]], { class: 'rim', fill: light }),
-      line(...inner, { class: 'rim-line', width: weights.dimension, colour: rim.colour, cap: 'round' }),
-    ]
+    const start = end(side, sides.at(i - 1) as Side, side.a, 'start')
+    const stop = end(side, sides[(i + 1) % sides.length] as Side, side.b, 'end')
+    const left = (stop[0] - start[0]) * side.along[0] + (stop[1] - start[1]) * side.along[1]
+    return left < side.wide ? [] : [{ outer: [side.a, side.b], inner: [stop, start] }]
   })
 }
 

@@ -1,4 +1,6 @@
+import { s } from 'hastscript'
 import type { Card } from '../card/card.ts'
+import { boxAround } from './box.ts'
 import { project } from './camera.ts'
 import type { Face } from './face.ts'
 import type { View } from './face-marks.ts'
@@ -14,7 +16,7 @@ const [high, half, clear] = [5, 0.55, 0.8] as const
 
 /**
  * The mark of a pattern with a top, on every sheet of which the face is seen: an arrow that lies on it and points the way
- * the pattern does. It stands where nothing hides it, low on the left if it can.
+ * the pattern does. It stands where nothing hides it, low on the left if it can, which is looked for when it is drawn.
  *
  * @param faces in the order in which they are painted.
  * @param tintOf what a face is painted with.
@@ -24,36 +26,67 @@ export function upMarks(
   card: Card,
   view: View,
   tintOf: (face: Face) => string,
-): Map<Face, Mark[]> {
-  const { camera, scale, palette } = view
-  const found = new Map<Face, Mark[]>()
-  for (const [i, face] of faces.entries()) {
-    const later = faces.slice(i + 1)
-    if (face.piece.stock.direction !== 'upright' || dot(face.place.normal, camera.eye) < 0.05) continue
-    if (later.some(({ plate }) => plate === face.plate)) continue
-    if (letteringOn(card, face.piece.name).length > 0) continue
-    const place = (p: Flat): Spot => project(camera, inSpace(face.place, p), scale)
-    const own = faces.filter(({ plate }) => plate === face.plate)
-    const image = (loops: readonly Face['outline'][]) =>
-      loops.map((loop) => loop.map(({ at }) => project(camera, at, scale)))
-    const loopsOf = (all: readonly Face[]) => all.map((one) => image([one.outline, ...one.holes]))
-    const shapes = loopsOf(own)
-    const freeOf = (covers: readonly (readonly Spot[])[][]) => (foot: Flat) =>
-      roundArrow(foot, scale).every((p) => {
-        const spot = place(p)
-        return shapes.some((loops) => isIn(loops, spot)) && !covers.some((loops) => isIn(loops, spot))
-      })
-    const all = feet(face, scale)
-    // Behind film it is seen too, only paler.
-    const paper = later.filter(({ piece }) => !palette(piece.stock).film)
-    const foot = all.find(freeOf(loopsOf(later))) ?? all.find(freeOf(loopsOf(paper)))
-    if (foot) found.set(face, arrowAt(foot, view, place, tintOf(face)))
+): Map<Face, Mark> {
+  const { camera, scale } = view
+  const seen = ({ place }: Face): number => dot(place.normal, camera.eye)
+  const wanted = faces.filter(
+    (face, i) =>
+      face.piece.stock.direction === 'upright' &&
+      seen(face) > 0.05 &&
+      !faces.slice(i + 1).some(({ plate }) => plate === face.plate) &&
+      letteringOn(card, face.piece.name).length === 0,
+  )
+  let feetFound: Map<Face, Flat> | undefined
+  const footOf = (face: Face): Flat | undefined => {
+    feetFound ??= new Map(
+      wanted.flatMap((one): [Face, Flat][] => {
+        const foot = footOn(one, faces, view)
+        return foot ? [[one, foot]] : []
+      }),
+    )
+    // Of a folded piece the panels that are seen well are enough.
+    const isBetter = (other: Face): boolean => other.piece === face.piece && seen(other) > aslant
+    return seen(face) <= aslant && [...feetFound.keys()].some(isBetter) ? undefined : feetFound.get(face)
   }
-  const seen = ({ place }: Face) => dot(place.normal, camera.eye)
-  const clear = new Set([...found.keys()].filter((face) => seen(face) > aslant).map(({ piece }) => piece))
-  // Of a folded piece the panels that are seen well are enough.
-  for (const face of found.keys()) if (seen(face) <= aslant && clear.has(face.piece)) found.delete(face)
-  return found
+  return new Map(
+    wanted.map((face): [Face, Mark] => [
+      face,
+      {
+        node: () => {
+          const foot = footOf(face)
+          const marks = foot ? arrowAt(foot, view, placeOn(face, view), tintOf(face)) : []
+          return s('g', { class: 'upright' }, ...marks.map((mark) => mark.node()))
+        },
+        box: boxAround(face.outline.map(({ at }) => project(camera, at, scale))),
+      },
+    ]),
+  )
+}
+
+const placeOn =
+  ({ place }: Face, { camera, scale }: View) =>
+  (p: Flat): Spot =>
+    project(camera, inSpace(place, p), scale)
+
+/** The first place for the foot of an arrow at which all of it is seen. */
+function footOn(face: Face, faces: readonly Face[], view: View): Flat | undefined {
+  const { camera, scale, palette } = view
+  const place = placeOn(face, view)
+  const later = faces.slice(faces.indexOf(face) + 1)
+  const loopsOf = (all: readonly Face[]) =>
+    all.map(({ outline, holes }) =>
+      [outline, ...holes].map((loop) => loop.map(({ at }) => project(camera, at, scale))),
+    )
+  const shapes = loopsOf(faces.filter(({ plate }) => plate === face.plate))
+  const freeOf = (covers: readonly (readonly Spot[])[][]) => (foot: Flat) =>
+    roundArrow(foot, scale).every((p) => {
+      const spot = place(p)
+      return shapes.some((loops) => isIn(loops, spot)) && !covers.some((loops) => isIn(loops, spot))
+    })
+  const all = feet(face, scale)
+  // Behind film it is seen too, only paler.
+  const paper = later.filter(({ piece }) => !palette(piece.stock).film)
+  return all.find(freeOf(loopsOf(later))) ?? all.find(freeOf(loopsOf(paper)))
 }
 
 /** Cosine of the angle from which a sheet is seen too much from its edge for an arrow on it to be read well. */

@@ -83,11 +83,11 @@ function withPrefix(element: Element, prefix: string): Element {
 
 /** FNV-1a with 32 bits, twice over with different starts: short, stable ids, no secret. */
 function hash(text: string): string {
-  return [0x811c9dc5, 0x1000193]
-    .map((start) => {
-      let h = start
-      for (let i = 0; i < text.length; i++) h = Math.imul(h ^ text.charCodeAt(i), 0x01000193)
-      return (h >>> 0).toString(36)
-    })
-    .join('')
+  let [a, b] = [0x811c9dc5, 0x1000193]
+  for (let i = 0; i < text.length; i++) {
+    const code = text.charCodeAt(i)
+    a = Math.imul(a ^ code, 0x01000193)
+    b = Math.imul(b ^ code, 0x01000193)
+  }
+  return (a >>> 0).toString(36) + (b >>> 0).toString(36)
 }

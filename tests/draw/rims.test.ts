@@ -1,4 +1,3 @@
-import type { Element } from 'hast'
 import { expect, test } from 'vitest'
 import { frontLeft, project } from '../../src/draw/camera.ts'
 import { facesOf } from '../../src/draw/face.ts'
@@ -9,7 +8,7 @@ import { makePalette } from '../../src/draw/stock.ts'
 import type { Vector } from '../../src/fold/pose.ts'
 import type { ProvenCard } from '../../src/lesson/lesson.ts'
 import { cardOf, cardsAt } from './cards.ts'
-import { has, loopsOf, number, type Spot } from './svg.ts'
+import { elements, has, loopsOf, number, type Spot } from './svg.ts'
 
 const dot = (a: Vector, b: Vector) => a[0] * b[0] + a[1] * b[1] + a[2] * b[2]
 const scale = 0.5
@@ -25,23 +24,24 @@ function standing({ card, proof }: ProvenCard, at = scale) {
     rims: [] as Spot[][],
     lines: [] as Line[],
   }))
-  let number = -1
-  for (const node of faceMarks(painted, card, view).map((mark) => mark.node())) {
-    if (has(node, 'face')) number++
-    const part = parts[number]
+  let which = -1
+  const nodes = faceMarks(painted, card, view).map((mark) => mark.node())
+  for (const node of nodes.flatMap((one) => [one, ...elements(one)])) {
+    if (has(node, 'face')) which++
+    const part = parts[which]
     if (!part) continue
     if (has(node, 'face')) part.outline = loopsOf(node)[0] ?? []
-    if (has(node, 'rim')) part.rims.push(loopsOf(node)[0] ?? [])
-    if (has(node, 'fold') || has(node, 'edge')) part.lines.push(lineOf(node))
+    if (has(node, 'rim')) part.rims.push(...loopsOf(node))
+    if (has(node, 'fold') || has(node, 'edge'))
+      part.lines.push([
+        [number(node, 'x1'), number(node, 'y1')],
+        [number(node, 'x2'), number(node, 'y2')],
+      ])
   }
   return parts
 }
 
 type Line = readonly [Spot, Spot]
-const lineOf = (node: Element): Line => [
-  [number(node, 'x1'), number(node, 'y1')],
-  [number(node, 'x2'), number(node, 'y2')],
-]
 
 /** The creases of a card on the paper, each with the two plates that it joins. */
 const creasesOf = ({ card, proof }: ProvenCard) =>
