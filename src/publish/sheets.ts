@@ -35,7 +35,7 @@ export interface SheetsView {
 }
 
 /** Room for the drawing of a sheet, in mm. */
-const room = { maxWidth: 88, maxHeight: 80 }
+const room = { maxWidth: 88, maxHeight: 66 }
 
 /** A cutting plan with a drawing of each layout: one HTML page that stands alone. */
 export async function sheetsHtml(

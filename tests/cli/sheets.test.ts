@@ -56,7 +56,7 @@ test('printed with its drawings', async () => {
   const text = (await pageTexts(await openPdf(here.disk.get('plan.pdf') ?? new Uint8Array()))).join(' ')
   expect(text).toContain('Cutting plan: Saturday')
   expect(text).toContain('set the stop to')
-  expect(text.replace(/\s+/g, ' ')).toContain('It gives 2 base.')
+  expect(text.replace(/\s+/g, ' ')).toContain('It gives 2 × base.')
 })
 
 test('paper that is missing is an error at its place, and the rest is planned', async () => {

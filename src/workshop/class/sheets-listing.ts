@@ -81,9 +81,9 @@ export const cutRows = ({ cuts }: Layout, unit: Unit): string[][] =>
 
 const edgeWords = { left: 'left', right: 'right', bottom: 'lower', top: 'upper' } as const
 
-/** `2 base and 4 side strip`, with the lesson where it matters. */
+/** `2 × base and 4 × side strip`, with the lesson where it matters. */
 export function piecesOf({ placed }: Layout): string {
   const lessons = new Set(placed.map(({ lesson }) => lesson))
   const kinds = groupBy(placed, ({ piece, lesson }) => (lessons.size > 1 ? `${piece} (${lesson})` : piece))
-  return listOf([...kinds].map(([name, list]) => `${list.length} ${name}`))
+  return listOf([...kinds].map(([name, list]) => `${list.length} × ${name}`))
 }
