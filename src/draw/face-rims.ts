@@ -81,7 +81,13 @@ interface Side {
   readonly wide: number
 }
 
-function stripsAlong(face: Face, loop: readonly Corner[], isHole: boolean, isOpen: IsOpen, rim: Rim): Strip[] {
+function stripsAlong(
+  face: Face,
+  loop: readonly Corner[],
+  isHole: boolean,
+  isOpen: IsOpen,
+  rim: Rim,
+): Strip[] {
   const spots = loop.map(({ at }) => project(rim.camera, at, rim.scale))
   const around = spots.reduce((sum, [x, y], i) => {
     const [p, q] = spots[(i + 1) % spots.length] ?? [x, y]
