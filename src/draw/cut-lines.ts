@@ -2,7 +2,7 @@ import type { Card } from '../card/card.ts'
 import { ontoPanel } from '../card/onto.ts'
 import type { Piece } from '../card/structure.ts'
 import { numberIn, type Size } from '../length/length.ts'
-import { flatParts } from './flat-parts.ts'
+import { flatParts } from './flat/parts.ts'
 import { type Flat, flatLine, flatLoop, toMm } from './plane.ts'
 
 /** A line that a machine follows, in mm from the lower left corner of its piece, y upwards. */

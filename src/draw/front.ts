@@ -1,6 +1,6 @@
 import type { Closed } from '../fold/pose.ts'
 import type { Camera } from './camera.ts'
-import type { Face } from './face.ts'
+import type { Face } from './face/face.ts'
 import { type Lead, leadOf, type Seen } from './overlap.ts'
 import { dot } from './space.ts'
 import type { Level } from './stack.ts'

@@ -1,7 +1,7 @@
 import { type Box, boxAround, near } from './box.ts'
 import type { Camera } from './camera.ts'
 import { clipLoop, mix2 } from './clip.ts'
-import { type Face, over } from './face.ts'
+import { type Face, over } from './face/face.ts'
 import { dot } from './space.ts'
 
 type Spot = readonly [number, number]

@@ -1,6 +1,6 @@
 import type { Card } from '../card/card.ts'
 import type { Fold, Piece } from '../card/structure.ts'
-import { type FlatParts, flatParts } from './flat-parts.ts'
+import { type FlatParts, flatParts } from './flat/parts.ts'
 import { type Flat, flatLine } from './plane.ts'
 import { type Cell, canvas, cutPen } from './sketch-canvas.ts'
 

@@ -1,7 +1,7 @@
 import type { Structure } from '../card/structure.ts'
 import type { Closed } from '../fold/pose.ts'
 import type { Camera } from './camera.ts'
-import { type Face, split } from './face.ts'
+import { type Face, split } from './face/face.ts'
 import { type Front, frontOf, type Known } from './front.ts'
 import { type Seen, seenBy } from './overlap.ts'
 import { dot } from './space.ts'

@@ -1,6 +1,6 @@
 import type { Card } from '../card/card.ts'
 import type { Piece, Structure } from '../card/structure.ts'
-import { flatParts } from '../draw/flat-parts.ts'
+import { flatParts } from '../draw/flat/parts.ts'
 import { listOf } from '../length/finding.ts'
 
 /** What a piece is cut with besides the paper trimmer. */

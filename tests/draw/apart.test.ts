@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
-import { pictureOf } from '../../src/draw/apart-picture.ts'
-import { sceneOf } from '../../src/draw/apart-scene.ts'
+import { pictureOf } from '../../src/draw/apart/picture.ts'
+import { sceneOf } from '../../src/draw/apart/scene.ts'
 import { drawFigure } from '../../src/draw/draw.ts'
 import type { Vector } from '../../src/fold/pose.ts'
 import type { ProvenCard } from '../../src/lesson/lesson.ts'

@@ -1,5 +1,5 @@
 import type { Camera } from '../../src/draw/camera.ts'
-import type { Face } from '../../src/draw/face.ts'
+import type { Face } from '../../src/draw/face/face.ts'
 import type { Closed, Vector } from '../../src/fold/pose.ts'
 
 const dot = (a: Vector, b: Vector) => a[0] * b[0] + a[1] * b[1] + a[2] * b[2]

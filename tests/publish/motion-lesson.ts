@@ -5,7 +5,7 @@ import { pathToFileURL } from 'node:url'
 import { build } from 'esbuild'
 import type { Browser, Page } from 'puppeteer-core'
 import { afterAll, beforeAll } from 'vitest'
-import { motionHtml } from '../../src/publish/motion.ts'
+import { motionHtml } from '../../src/publish/motion/motion.ts'
 import { filled } from './lesson.ts'
 import type { View } from './motion-sight.ts'
 

@@ -2,7 +2,7 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, expect, test } from 'vitest'
-import { motionScript } from '../../src/publish/motion-script.ts'
+import { motionScript } from '../../src/publish/motion/script.ts'
 import { OutsideError } from '../../src/publish/problems.ts'
 
 const root = mkdtempSync(join(tmpdir(), 'motion-script-'))

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { flatParts } from '../../src/draw/flat-parts.ts'
+import { flatParts } from '../../src/draw/flat/parts.ts'
 import { fillLesson } from '../../src/lesson/fill.ts'
 import { readLesson } from '../../src/lesson/read.ts'
 import { publishHandout } from '../../src/publish/handout.ts'

@@ -1,5 +1,5 @@
-import { motionHtml } from '../../publish/motion.ts'
-import { motionScript } from '../../publish/motion-script.ts'
+import { motionHtml } from '../../publish/motion/motion.ts'
+import { motionScript } from '../../publish/motion/script.ts'
 import { mayWrite, writeWhole } from '../../publish/write.ts'
 import { asJson, tellWritten } from '../answer.ts'
 import type { Action } from '../commands.ts'

@@ -1,0 +1,86 @@
+import type { Structure } from '../../card/structure.ts'
+import type { Unit } from '../../length/length.ts'
+import { boxAround } from '../box.ts'
+import { lineInside, lineOutside } from '../clip.ts'
+import { glints } from '../film.ts'
+import { type FigureOptions, fitted, leastAndMost, usualRoom } from '../fit.ts'
+import type { Sheet } from '../frame.ts'
+import { colours, point, usualText, weights } from '../ink.ts'
+import { crease, legend } from '../legend.ts'
+import { area, line, type Mark } from '../mark.ts'
+import type { Spot } from '../num.ts'
+import { painted } from '../painted.ts'
+import { picked } from '../picked.ts'
+import { makePalette, type Paint } from '../stock.ts'
+import { borderMarks, flushMarks, measuredAt } from './borders.ts'
+import { layerNames, panelNames } from './names.ts'
+import { type OnPaper, paperFor } from './paper.ts'
+import type { PlaceView } from './view.ts'
+import { placeLegend, placeWords } from './words.ts'
+
+type Line = readonly [Spot, Spot]
+
+/** A layer or a span in its place: what it goes on, and how far its edges are from the edges of that. */
+export function drawPlace(view: PlaceView, structure: Structure, unit: Unit, options: FigureOptions): Sheet {
+  const room = { ...usualRoom, ...options }
+  const size = (options.text ?? usualText) * point
+  const palette = makePalette(structure)
+  const [paint, ground] = [palette(view.piece.stock), palette(view.ground.stock, view.back)]
+  const has = picked(options.labels)
+  const entries = placeLegend(view, unit, has)
+  const paperAt = paperFor(view)
+  const draw = (scale: number): Mark[] => {
+    const placed = paperAt(scale)
+    const measured = measuredAt(view.border, placed, unit, size)
+    const around = [
+      ...(has('borders') ? borderMarks(view.border, placed, measured, unit, size) : []),
+      ...(has('names') ? panelNames(view, placed, measured, size) : []),
+    ]
+    const flush = has('borders') ? flushMarks(view.border, placed, size, around) : []
+    const all = [...shapeMarks(placed, paint, ground, scale), ...around, ...flush]
+    const names = layerNames(view, placed, paint, size, unit, has)
+    return [...all, ...names, ...legend(all, entries, size, room.maxWidth - 1.5)]
+  }
+  const box = boxAround(view.panels.flatMap((p) => p.loop))
+  const long = Math.max(box.right - box.left, box.bottom - box.top)
+  return {
+    marks: fitted(draw, room, leastAndMost(long, size)),
+    title: `${view.piece.name}, in its place`,
+    alternative: placeWords(view, unit, has),
+    ...(options.key !== undefined && { key: options.key }),
+  }
+}
+
+function shapeMarks(placed: OnPaper, paint: Paint, ground: Paint, scale: number): Mark[] {
+  const hint = { class: 'hint', width: weights.hidden, colour: colours.slate }
+  const stroke = { width: weights.layer }
+  // What is behind a film shows through it; paper hides it.
+  const seen = (all: readonly Line[]) =>
+    paint.film ? all : all.flatMap((ends) => uncovered(ends, placed.laid))
+  return [
+    ...placed.ground.map((loops) => area(loops, { class: 'stock', fill: ground.tint })),
+    ...placed.hints.map(([a, b]) => line(a, b, hint)),
+    ...placed.creases.flatMap(({ fold, ends }) => seen([ends]).map((part) => crease(fold, part))),
+    ...seen(placed.slits).map(([a, b]) => line(a, b, { class: 'slit', width: weights.edge })),
+    ...placed.edges.map(([a, b]) => line(a, b, { class: 'panel', width: weights.edge, cap: 'round' })),
+    ...placed.laid.flatMap((loops) => painted(loops, paint, { class: 'layer', stroke })),
+    ...(paint.film ? placed.laid.flatMap(([outline = []]) => shine(outline, scale)) : []),
+  ]
+}
+
+/** The parts of a line that nothing lies on: beside what is put there, and in its windows. */
+const uncovered = (whole: Line, laid: OnPaper['laid']): Line[] =>
+  laid.reduce<Line[]>(
+    (parts, [outline = [], ...windows]) =>
+      parts.flatMap((part) => [
+        ...lineOutside(part, outline),
+        ...windows.flatMap((window) => lineInside(part, [window])),
+      ]),
+    [whole],
+  )
+
+function shine(outline: OnPaper['laid'][number][number], scale: number): Mark[] {
+  const { left, right, top, bottom } = boxAround(outline)
+  const [width, height] = [(right - left) / scale, (bottom - top) / scale]
+  return glints(width, height, scale, ([x, y]) => [left + x * scale, bottom - y * scale])
+}
