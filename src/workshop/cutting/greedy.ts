@@ -1,4 +1,4 @@
-import { limitedValue } from './limited-value.ts'
+import { limitedValue, limitedWork } from './limited-value.ts'
 import { whole } from './pricing.ts'
 import { leftAfter, type Pattern, type Problem, type Use } from './problem.ts'
 import type { Task } from './task.ts'
@@ -26,7 +26,7 @@ export function fillSheets({ problem, sheets, pool, work }: Task, values: number
     const rounded = values.map(Math.round)
     const filled = sheets.map((sheet, shape) => {
       if (!supplies.some((supply, i) => supply.shape === shape && (had[i] ?? 0) > 0)) return undefined
-      work.spend(sheet.grid.work * (3 + counts.length))
+      work.spend(limitedWork(sheet.grid, left))
       return pool.add(shape, whole(sheet.grid, limitedValue(sheet.grid, rounded, left), left), left)
     })
     // Offcuts before sheets; of sheets the one that takes most paper's worth, and of those the cheapest.

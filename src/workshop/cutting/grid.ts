@@ -13,6 +13,8 @@ export interface Grid {
 
 /** One side of the grid. */
 export interface Axis {
+  readonly steps: Steps
+  /** In steps. */
   readonly sizes: readonly number[]
   /** For size `i` at `i * sizes.length + k`: the largest size beside size `k` in it; only for sizes up to its half. */
   readonly rest: Int32Array
@@ -20,14 +22,34 @@ export interface Axis {
   readonly halves: Int32Array
 }
 
-export function gridOf({ width, height, ways }: Shape): Grid {
+/** Steps of so many marks in which sizes are told, and which way what lies between is rounded. */
+export interface Steps {
+  readonly marks: number
+  readonly rounded: 'up' | 'down'
+}
+
+/** Every mark is a step: nothing is rounded. */
+const exactly: Steps = { marks: 1, rounded: 'down' }
+
+/**
+ * The grid of a sheet.
+ *
+ * @param steps along and up the sheet: rounded up, what fits the grid fits the sheet; rounded down, what fits the sheet
+ * fits the grid.
+ */
+export function gridOf(
+  { width, height, ways }: Shape,
+  [along, upward]: readonly [Steps, Steps] = [exactly, exactly],
+): Grid {
   const across = axisOf(
     width,
     ways.map((way) => way.width),
+    along,
   )
   const up = axisOf(
     height,
     ways.map((way) => way.height),
+    upward,
   )
   const cuts = (axis: Axis): number => axis.halves.reduce((sum, count) => sum + count, 0)
   return {
@@ -35,15 +57,18 @@ export function gridOf({ width, height, ways }: Shape): Grid {
     up,
     ways: ways.map((way) => ({
       way,
-      i: firstFrom(across.sizes, way.width),
-      j: firstFrom(up.sizes, way.height),
+      i: firstFrom(across.sizes, inSteps(way.width, along, width)),
+      j: firstFrom(up.sizes, inSteps(way.height, upward, height)),
     })),
     work: up.sizes.length * cuts(across) + across.sizes.length * cuts(up),
   }
 }
 
-function axisOf(length: number, sides: readonly number[]): Axis {
-  const sizes = rasterOf(length, sides)
+function axisOf(length: number, sides: readonly number[], steps: Steps): Axis {
+  const sizes = rasterOf(
+    Math.floor(length / steps.marks),
+    sides.map((side) => inSteps(side, steps, length)),
+  )
   const n = sizes.length
   const rest = new Int32Array(n * n)
   const halves = new Int32Array(n)
@@ -52,5 +77,17 @@ function axisOf(length: number, sides: readonly number[]): Axis {
     halves[i] = half
     for (let k = 0; k < half; k++) rest[i * n + k] = lastUpTo(sizes, size - (sizes[k] ?? 0))
   }
-  return { sizes, rest, halves }
+  return { steps, sizes, rest, halves }
 }
+
+/** A side in steps; one that is rounded up to more than the sheet has takes all of it. */
+const inSteps = (side: number, { marks, rounded }: Steps, length: number): number =>
+  rounded === 'up' ? Math.min(Math.ceil(side / marks), Math.floor(length / marks)) : Math.floor(side / marks)
+
+/**
+ * Where a box of so many marks stands in the grid for bounds: what is beside it is no more than beside that size. -1
+ * when it is smaller than every size.
+ */
+export const placeOf = (marks: number, { sizes, steps }: Axis): number =>
+  // Sums of sides have the same beside them as the next size of the raster; rounded ones may be no such sums.
+  steps.marks === 1 ? firstFrom(sizes, marks) : lastUpTo(sizes, Math.floor(marks / steps.marks))

@@ -1,11 +1,10 @@
 import type { Box } from '../fit/cutting/boxes.ts'
 import { joined, pieceBox } from './choice.ts'
-import type { Grid } from './grid.ts'
+import { type Grid, placeOf } from './grid.ts'
 import { Heap } from './heap.ts'
 import type { Table } from './most-value.ts'
 import { outsideValue } from './outside.ts'
 import type { Problem, Shape } from './problem.ts'
-import { firstFrom } from './raster.ts'
 
 /** A sheet, with what its pieces are worth and the most that its sizes hold of any number of them. */
 export interface Valued {
@@ -59,9 +58,10 @@ export function growBoxes(
 
   const offer = (box: Box, counts: readonly number[], value: number): void => {
     const { width, height, made } = box
-    const at = firstFrom(grid.across.sizes, width) * rows + firstFrom(grid.up.sizes, height)
+    const [i, j] = [placeOf(width, grid.across), placeOf(height, grid.up)]
+    const beyond = i < 0 || j < 0 ? (table.best.at(-1) ?? 0) : (outside[i * rows + j] ?? 0)
     const paper = shape.width * shape.height - width * height
-    const most = value + Math.min(outside[at] ?? 0, Math.floor(fill(counts, paper)))
+    const most = value + Math.min(beyond, Math.floor(fill(counts, paper)))
     if (most <= above()) return
     const key = String.fromCharCode(...counts)
     const alike = seen.get(key) ?? []

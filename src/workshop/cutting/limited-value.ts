@@ -1,6 +1,6 @@
 import { choice } from './choice.ts'
 import type { Grid } from './grid.ts'
-import type { Table } from './most-value.ts'
+import { mostValue, type Table } from './most-value.ts'
 
 /**
  * Much value out of a sheet with no more of each piece than are wanted: the dynamic programme of `mostValue`, in which
@@ -9,41 +9,54 @@ import type { Table } from './most-value.ts'
  *
  * @returns a table whose boxes may hold surplus pieces; see `atMost`.
  */
-export function limitedValue(
-  { across, up, ways }: Grid,
-  values: readonly number[],
-  limits: readonly number[],
-): Table {
-  const [nx, ny, kinds] = [across.sizes.length, up.sizes.length, values.length]
+export function limitedValue(grid: Grid, values: readonly number[], limits: readonly number[]): Table {
+  const { across, up, ways } = grid
+  const scarce = scarceKinds(grid, limits)
+  const some = values.map((value, kind) => ((limits[kind] ?? 0) > 0 ? value : 0))
+  if (scarce.length === 0) return mostValue(grid, some)
+  const [nx, ny, kinds] = [across.sizes.length, up.sizes.length, scarce.length]
+  const most = scarce.map((kind) => limits[kind] ?? 0)
+  const each = scarce.map((kind) => values[kind] ?? 0)
   const best = new Float64Array(nx * ny)
   const choices = new Int32Array(nx * ny).fill(choice.nothing)
   const held = new Uint16Array(nx * ny * kinds)
+  /** Which scarce kinds are in a size, a bit each; those beyond a word share bits. */
+  const bits = new Int32Array(nx * ny)
+
   const take = (at: number, from: number, chosen: number): void => {
     if ((best[from] as number) <= (best[at] as number)) return
     best[at] = best[from] as number
+    bits[at] = bits[from] as number
     choices[at] = chosen
     held.copyWithin(at * kinds, from * kinds, (from + 1) * kinds)
   }
-  /** Both together, if that is better than what there is. */
+  /** Both together, if that is better than what there is even without the pieces above their number. */
   const join = (at: number, a: number, b: number, chosen: number): void => {
-    const value = sum(held, a * kinds, b * kinds, values, limits)
+    let value = (best[a] as number) + (best[b] as number)
+    if (((bits[a] as number) & (bits[b] as number)) !== 0)
+      for (let n = 0; n < kinds; n++) {
+        const over = (held[a * kinds + n] as number) + (held[b * kinds + n] as number) - (most[n] as number)
+        if (over > 0) value -= over * (each[n] as number)
+      }
     if (value <= (best[at] as number)) return
     best[at] = value
+    bits[at] = (bits[a] as number) | (bits[b] as number)
     choices[at] = chosen
-    for (let kind = 0; kind < kinds; kind++)
-      held[at * kinds + kind] = Math.min(
-        (held[a * kinds + kind] as number) + (held[b * kinds + kind] as number),
-        limits[kind] as number,
-      )
+    for (let n = 0; n < kinds; n++) {
+      const both = (held[a * kinds + n] as number) + (held[b * kinds + n] as number)
+      held[at * kinds + n] = Math.min(both, most[n] as number)
+    }
   }
   for (const [n, { way, i, j }] of ways.entries()) {
     const at = i * ny + j
-    const value = values[way.kind] as number
-    if ((limits[way.kind] ?? 0) < 1 || value <= (best[at] as number)) continue
+    const value = some[way.kind] as number
+    if (value <= (best[at] as number)) continue
     best[at] = value
     choices[at] = choice.way(n)
     held.fill(0, at * kinds, (at + 1) * kinds)
-    held[at * kinds + way.kind] = 1
+    const kind = scarce.indexOf(way.kind)
+    bits[at] = kind < 0 ? 0 : 1 << (kind % 31)
+    if (kind >= 0) held[at * kinds + kind] = 1
   }
   for (let i = 0; i < nx; i++)
     for (let j = 0; j < ny; j++) {
@@ -62,18 +75,20 @@ export function limitedValue(
   return { best, choices }
 }
 
-/** What two selections are worth together, without the pieces above their number. */
-function sum(
-  held: Uint16Array,
-  a: number,
-  b: number,
-  values: readonly number[],
-  limits: readonly number[],
-): number {
-  let value = 0
-  for (let kind = 0; kind < values.length; kind++) {
-    const both = (held[a + kind] as number) + (held[b + kind] as number)
-    value += (values[kind] as number) * Math.min(both, limits[kind] as number)
-  }
-  return value
+/** Steps that filling the table takes. */
+export const limitedWork = (grid: Grid, limits: readonly number[]): number => {
+  const scarce = scarceKinds(grid, limits).length
+  return grid.work * (scarce === 0 ? 1 : 4 + scarce)
+}
+
+/** The kinds of which a sheet could hold more than are wanted, by their paper. */
+function scarceKinds({ across, up, ways }: Grid, limits: readonly number[]): number[] {
+  const width = ((across.sizes.at(-1) ?? 0) + 1) * across.steps.marks
+  const height = ((up.sizes.at(-1) ?? 0) + 1) * up.steps.marks
+  const paper = new Map(ways.map(({ way }) => [way.kind, way.width * way.height]))
+  return [...paper]
+    .filter(
+      ([kind, area]) => (limits[kind] ?? 0) > 0 && (limits[kind] ?? 0) < Math.floor((width * height) / area),
+    )
+    .map(([kind]) => kind)
 }

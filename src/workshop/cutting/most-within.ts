@@ -25,12 +25,14 @@ export interface Within {
 /** The most value out of a sheet with no more of each piece than are wanted, exactly. */
 export function mostWithin(
   valued: Valued,
-  problem: Pick<Problem, 'counts' | 'areas'>,
+  { counts, areas }: Pick<Problem, 'counts' | 'areas'>,
   { above, first, pairs }: Search,
 ): Within {
+  // What is worth nothing only takes room.
+  const worthy = counts.map((count, kind) => ((valued.values[kind] ?? 0) > 0 ? count : 0))
   let best: Part | undefined
   const value = (): number => best?.value ?? above
-  const grown = growBoxes(valued, problem, {
+  const grown = growBoxes(valued, { counts: worthy, areas }, {
     above: value,
     visit: (part) => {
       if (part.value > value()) best = part

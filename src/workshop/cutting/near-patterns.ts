@@ -30,7 +30,7 @@ export function addNearPatterns(
   { prices, ceilings }: Dear,
 ): boolean {
   const lost = spareValue(problem, goal, cost, { prices, ceilings })
-  for (const [shape, { grid, shape: sheet }] of sheets.entries()) {
+  for (const [shape, { bounding: grid, shape: sheet }] of sheets.entries()) {
     const cheapest = Math.min(
       ...problem.supplies.flatMap((supply, i) =>
         supply.shape === shape ? [dear(problem, goal, prices, i)] : [],

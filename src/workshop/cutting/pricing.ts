@@ -1,7 +1,7 @@
 import type { Box } from '../fit/cutting/boxes.ts'
 import { atMost, boxAt, countsIn } from './choice.ts'
 import type { Grid } from './grid.ts'
-import { limitedValue } from './limited-value.ts'
+import { limitedValue, limitedWork } from './limited-value.ts'
 import { mostValue, type Table } from './most-value.ts'
 import { mostWithin } from './most-within.ts'
 import type { Problem } from './problem.ts'
@@ -26,27 +26,29 @@ export const pairSteps = 40
  * than are wanted, quickly; and if both find none, exactly.
  */
 export function price(
-  { shape, grid }: Sheet,
+  { shape, grid, fine, bounding }: Sheet,
   values: readonly number[],
   problem: Pick<Problem, 'counts' | 'areas'>,
   above: number,
   work: Work,
 ): Priced {
   const { counts } = problem
-  const table = mostValue(grid, values)
-  work.spend(grid.work)
+  const table = mostValue(bounding, values)
+  work.spend(bounding.work)
   const ceiling = table.best.at(-1) ?? 0
   if (ceiling <= above) return { boxes: [], ceiling }
   const worth = (box: Box): number =>
     countsIn(box, values.length).reduce((sum, count, kind) => sum + count * (values[kind] ?? 0), 0)
-  const unlimited = whole(grid, table, counts)
-  if (unlimited && worth(unlimited) === ceiling) return { boxes: [unlimited], ceiling }
+  const unlimited = whole(fine, fine === bounding ? table : mostValue(fine, values), counts)
+  if (fine !== bounding) work.spend(fine.work)
+  if (unlimited && (worth(unlimited) === ceiling || (fine !== grid && worth(unlimited) > above)))
+    return { boxes: [unlimited], ceiling }
   const limited = whole(grid, limitedValue(grid, values, counts), counts)
-  work.spend(grid.work * (3 + values.length))
+  work.spend(limitedWork(grid, counts))
   const boxes = [limited, unlimited].flatMap((box) => (box && worth(box) > above ? [box] : []))
   if (boxes.length > 0) return { boxes, ceiling }
-  const found = mostWithin({ shape, grid, values, table }, problem, { above, first: true, pairs })
-  work.spend(found.pairs * pairSteps + grid.work)
+  const found = mostWithin({ shape, grid: bounding, values, table }, problem, { above, first: true, pairs })
+  work.spend(found.pairs * pairSteps + bounding.work)
   return { boxes: found.box ? [found.box] : [], ceiling: Math.min(ceiling, found.ceiling) }
 }
 

@@ -40,9 +40,10 @@ export async function leastCost(task: Task, goal: Goal, known?: readonly Use[]):
   const tell = (): Promise<void> => work.tell(best.cost, bound)
   offer(known)
   const values = firstValues(problem)
+  const filling = work.share(0.15)
   if (!known)
-    for (let round = 0; round < rounds && !done() && !(work.over && round > 0); round++)
-      offer(fillSheets(task, values))
+    for (let round = 0; round < rounds && !done() && !(filling.over && round > 0); round++)
+      offer(fillSheets({ ...task, work: filling }, values))
   await tell()
   if (done() || work.over) return { ...best, bound }
   const relaxed = generateColumns(task, problem, goal, work.share(0.5), (proven) =>

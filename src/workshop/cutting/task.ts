@@ -1,4 +1,4 @@
-import { type Grid, gridOf } from './grid.ts'
+import { type Grids, gridsOf } from './coarse.ts'
 import { newPool, type Pool } from './pool.ts'
 import type { Problem, Shape } from './problem.ts'
 import type { Solver } from './solver.ts'
@@ -13,15 +13,14 @@ export interface Task {
   readonly work: Work
 }
 
-/** A shape with its grid. */
-export interface Sheet {
+/** A shape with its grids. */
+export interface Sheet extends Grids {
   readonly shape: Shape
-  readonly grid: Grid
 }
 
 export const newTask = (problem: Problem, solver: Solver, work: Work): Task => ({
   problem,
-  sheets: problem.shapes.map((shape) => ({ shape, grid: gridOf(shape) })),
+  sheets: problem.shapes.map((shape) => ({ shape, ...gridsOf(shape) })),
   pool: newPool(),
   solver,
   work,
