@@ -1,7 +1,13 @@
 import { toHtml } from 'hast-util-to-html'
 import { drawCuttingPlan } from '../draw/cutting-plan/cutting-plan.ts'
 import type { Unit } from '../length/length.ts'
-import { cutRows, layoutHeading, piecesOf, sheetsListing } from '../workshop/class/sheets-listing.ts'
+import {
+  cutRows,
+  layoutHeading,
+  piecesOf,
+  sheetsHead,
+  sheetsOverview,
+} from '../workshop/class/sheets-listing.ts'
 import type { CuttingPlan, Layout, SheetPlan } from '../workshop/cutting/cutting.ts'
 import { handoutHtml } from './html.ts'
 import type { Html } from './html-text.ts'
@@ -46,7 +52,7 @@ export async function sheetsHtml(
   paper: Paper,
   theme: string,
 ): Promise<string> {
-  const { title, intro, sections } = sheetsListing(about.title, plan, unit)
+  const { title, intro } = sheetsHead(about.title, plan)
   const layouts = plan.plans.flatMap((one, p) =>
     one.layouts.map((layout, i) => {
       const drawing = drawCuttingPlan(sheetPlanOf(one, layout, upright), unit, { ...room, key: `p${p}l${i}` })
@@ -68,7 +74,7 @@ export async function sheetsHtml(
     lang: about.lang,
     foot: { title, print: about.print },
     intro,
-    tables: sections.slice(0, plan.short.length > 0 ? 2 : 1).map(({ heading, columns, rows }) => ({
+    tables: sheetsOverview(plan, unit).map(({ heading, columns, rows }) => ({
       heading,
       heads: columns.map(({ head }) => head),
       rows: rows.map((row) => row.map(measureHtml)),

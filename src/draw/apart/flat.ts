@@ -7,7 +7,7 @@ import { dot, less } from '../space.ts'
 import type { Hold, Part, Parts, Support } from './parts.ts'
 
 /** On the table, face up, its lower edge towards the viewer. */
-export const onTable: Placement = { origin: [0, 0, 0], right: [1, 0, 0], up: [0, 0, -1], normal: [0, 1, 0] }
+const onTable: Placement = { origin: [0, 0, 0], right: [1, 0, 0], up: [0, 0, -1], normal: [0, 1, 0] }
 
 /**
  * All sheets unfolded, as they lie on one another, with the grounds on the table; undefined when a bond would tear.

@@ -10,7 +10,7 @@ const [wide, clear] = [0.4, 0.55]
 const [long, half] = [2.4, 0.5]
 
 /** Room round a path that its line and head take. */
-export const arrowRoom = half + clear
+const arrowRoom = half + clear
 
 /** A line along a path with a head: full for a valley, half and open for a mountain. */
 export function pathArrow(

@@ -9,7 +9,7 @@ import type { Way } from './way.ts'
 const share = 0.3
 
 /** By how much the pieces that are about to be stuck on are lifted off their places: out of the sides they go on. */
-export function liftOf({ structure }: Pick<Way, 'structure'>, pose: Pose, joins: readonly string[]): Vector {
+function liftOf({ structure }: Pick<Way, 'structure'>, pose: Pose, joins: readonly string[]): Vector {
   const isNew = (name: string): boolean => joins.includes(name)
   const out = structure.bonds.reduce<Vector>(
     (all, { plate, onto, side }) => {

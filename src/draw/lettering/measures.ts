@@ -42,7 +42,7 @@ function stopsOf({ lettering, letters }: LetteringView, scale: number, unit: Uni
 }
 
 /** The width of each letter stands over it where widths differ, or where they are asked for. */
-export const showsWidths = ({ width }: LetteringView, wants: Wants): boolean =>
+const showsWidths = ({ width }: LetteringView, wants: Wants): boolean =>
   (width === undefined && wants('marks')) || (width !== undefined && wants('size'))
 
 /** Numbers over all letters; none when one of them is wider than its letter. */

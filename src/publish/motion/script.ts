@@ -4,7 +4,7 @@ import { packageRoot } from '../package-root.ts'
 import { OutsideError } from '../problems.ts'
 
 /** The name of the page's program in `dist`. */
-export const motionAsset = 'motion-page.js'
+const motionAsset = 'motion-page.js'
 
 /**
  * The program that moves the card in the page, with all that it needs inside, as it is built.

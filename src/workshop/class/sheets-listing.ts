@@ -6,8 +6,25 @@ import type { CuttingPlan, Layout, SheetPlan } from '../cutting/cutting.ts'
 import { count, type Listing, measure, type Section, words } from '../listing.ts'
 
 /** A cutting plan as tables: how many sheets, then how each is cut, cut by cut. */
-export function sheetsListing(title: string, { plans, short }: CuttingPlan, unit: Unit): Listing {
-  const sections: Section[] = [
+export function sheetsListing(title: string, plan: CuttingPlan, unit: Unit): Listing {
+  const layouts = plan.plans.flatMap((one) =>
+    one.layouts.map((layout, i) => layoutSection(one, layout, i, unit)),
+  )
+  return { ...sheetsHead(title, plan), sections: [...sheetsOverview(plan, unit), ...layouts] }
+}
+
+/** What stands above a cutting plan. */
+export function sheetsHead(title: string, { plans }: CuttingPlan): Pick<Listing, 'title' | 'intro'> {
+  const used = plans.filter(({ sheet }) => !sheet.offcut).reduce((sum, plan) => sum + plan.used, 0)
+  return {
+    title: `Cutting plan: ${title}`,
+    intro: `${used} ${used === 1 ? 'sheet' : 'sheets'} in all. Every cut goes from edge to edge of what is in hand.`,
+  }
+}
+
+/** How many sheets of each size are used, and what cannot be cut; tables without rows are left out. */
+export const sheetsOverview = ({ plans, short }: CuttingPlan, unit: Unit): Section[] =>
+  [
     {
       heading: 'Sheets',
       columns: [words('stock'), measure('sheet'), count('sheets'), words('is it the fewest')],
@@ -18,19 +35,11 @@ export function sheetsListing(title: string, { plans, short }: CuttingPlan, unit
         fewestWords(plan),
       ]),
     },
-    ...(short.length > 0 ? [shortSection(short)] : []),
-    ...plans.flatMap((plan) => plan.layouts.map((layout, i) => layoutSection(plan, layout, i, unit))),
-  ]
-  const used = plans.filter(({ sheet }) => !sheet.offcut).reduce((sum, plan) => sum + plan.used, 0)
-  return {
-    title: `Cutting plan: ${title}`,
-    intro: `${used} ${used === 1 ? 'sheet' : 'sheets'} in all. Every cut goes from edge to edge of what is in hand.`,
-    sections: sections.filter(({ rows }) => rows.length > 0),
-  }
-}
+    shortSection(short),
+  ].filter(({ rows }) => rows.length > 0)
 
 /** Whether fewer sheets would do, as far as it is known. */
-export const fewestWords = ({ proven, used, lowerBound, sheet }: SheetPlan): string => {
+const fewestWords = ({ proven, used, lowerBound, sheet }: SheetPlan): string => {
   if (sheet.offcut) return 'lies there already'
   return proven || used <= lowerBound ? 'yes, proven' : `at least ${lowerBound} are needed`
 }
