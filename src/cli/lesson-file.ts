@@ -30,6 +30,9 @@ export async function lessonAndFilled(
   return { lesson, filled: fillLesson(lesson, wishesOf(options)) }
 }
 
+/** What would make a lesson better and is no concern of whoever prints it: `check` tells it. */
+const forCheckAlone: ReadonlySet<string> = new Set(['step-without-figure'])
+
 /** Tells what was found in a lesson; gives whether the command can go on. */
 export function tellFindings(
   path: string,
@@ -37,6 +40,7 @@ export function tellFindings(
   options: Options,
   outside: Outside,
 ): boolean {
-  outside.stderr(findingsText(path, findings, options))
+  const told = findings.filter(({ rule }) => !forCheckAlone.has(rule))
+  outside.stderr(findingsText(path, told, options))
   return !hasErrors(findings)
 }
