@@ -9,6 +9,7 @@ import { type Taught, taughtLesson } from '../workshop/class/taught.ts'
 import type { Options } from './flags.ts'
 import { tellFindings, wishesOf } from './lesson-file.ts'
 import type { Outside } from './outside.ts'
+import { UsageError } from './problems.ts'
 import { readText } from './read-text.ts'
 
 /** A class file with its lessons, filled in. */
@@ -22,9 +23,14 @@ export interface ReadClass {
 /**
  * Reads a class file and its lessons. A lesson that cannot be read is told at its place in the class file.
  *
- * @throws OutsideError when the class file cannot be read.
+ * @throws UsageError when it is another kind of file, OutsideError when it cannot be read.
  */
 export async function classFrom(path: string, options: Options, outside: Outside): Promise<ReadClass> {
+  if (!isClassFile(path))
+    throw new UsageError(
+      `\`${path}\` is no class file`,
+      'A class file is a few lines of YAML, such as `saturday.yaml` with `lesson: harbour-lights.md` and `people: 14`',
+    )
   const { file, findings } = readClass(await readText(path, outside))
   const own: Finding[] = [...findings]
   const all = new Map<string, readonly Finding[]>()

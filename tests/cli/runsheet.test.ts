@@ -54,3 +54,9 @@ test('a class file with a mistake is told line by line', async () => {
     'class/saturday.yaml:7:1 error Unexpected key `lunch` in the class file (unknown-key)',
   )
 })
+
+test('a lesson in the place of a class file is a mistake of the command line', async () => {
+  const { code, err } = await foldlore(['runsheet', 'class/harbour.md'], files)
+  expect(code).toBe(2)
+  expect(err).toMatch(/`class\/harbour\.md` is no class file\n {2}A class file is a few lines of YAML/)
+})
