@@ -31,13 +31,22 @@ export function gridsOf(shape: Shape): Grids {
     const grid = gridOf(shape)
     return { grid, fine: grid, bounding: grid }
   }
+  return coarseGrids(shape, coarseSizes, fineSizes)
+}
+
+/**
+ * The grids of a sheet with rounded sizes.
+ *
+ * @param coarse sizes along a side for the patterns that take longest.
+ * @param fine sizes along a side for the others, and for bounds.
+ */
+export function coarseGrids(shape: Shape, coarse: number, fine: number): Grids {
   const rounded = (way: Steps['rounded'], sizes: number): Grid =>
-    gridOf(shape, [bestSteps(across, way, sizes), bestSteps(up, way, sizes)])
-  return {
-    grid: rounded('up', coarseSizes),
-    fine: rounded('up', fineSizes),
-    bounding: rounded('down', fineSizes),
-  }
+    gridOf(shape, [
+      bestSteps(sidesOf(shape, 'width'), way, sizes),
+      bestSteps(sidesOf(shape, 'height'), way, sizes),
+    ])
+  return { grid: rounded('up', coarse), fine: rounded('up', fine), bounding: rounded('down', fine) }
 }
 
 interface Sides {

@@ -55,6 +55,8 @@ export function growBoxes(
   const seen = new Map<string, { width: number; height: number }[]>()
   let pairs = 0
   let stop = false
+  /** What could still become of the box that is being joined to others. */
+  let promise = Number.POSITIVE_INFINITY
 
   const offer = (box: Box, counts: readonly number[], value: number): void => {
     const { width, height, made } = box
@@ -77,6 +79,7 @@ export function growBoxes(
     offer(pieceBox(way), counts, values[way.kind] ?? 0)
   }
   while (open.top > above() && pairs < mostPairs && !stop) {
+    promise = open.top
     const part = parts[open.pop() ?? 0]
     if (!part) break
     closed.push(part)
@@ -93,7 +96,8 @@ export function growBoxes(
       if (stacked && !stop) offer(joined(part, other, 'above'), counts, part.value + other.value)
     }
   }
-  return { ceiling: open.top > above() ? open.top : Number.NEGATIVE_INFINITY, pairs }
+  const ceiling = stop ? Math.max(promise, open.top) : open.top
+  return { ceiling: ceiling > above() || stop ? ceiling : Number.NEGATIVE_INFINITY, pairs }
 }
 
 /** The most that the pieces that are left over could be worth on so much paper, were they sand. */

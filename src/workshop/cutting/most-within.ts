@@ -32,14 +32,18 @@ export function mostWithin(
   const worthy = counts.map((count, kind) => ((valued.values[kind] ?? 0) > 0 ? count : 0))
   let best: Part | undefined
   const value = (): number => best?.value ?? above
-  const grown = growBoxes(valued, { counts: worthy, areas }, {
-    above: value,
-    visit: (part) => {
-      if (part.value > value()) best = part
-      return first && best !== undefined
+  const grown = growBoxes(
+    valued,
+    { counts: worthy, areas },
+    {
+      above: value,
+      visit: (part) => {
+        if (part.value > value()) best = part
+        return first && best !== undefined
+      },
+      pairs,
     },
-    pairs,
-  })
+  )
   return {
     value: value(),
     ceiling: Math.max(value(), grown.ceiling),

@@ -65,7 +65,8 @@ function spareValue(problem: Problem, goal: Goal, cost: number, { prices, ceilin
   const paid = cost * parts + (goal.most ?? 0) * (goal.most === undefined ? 0 : prices.sheet)
   const gained = supplies.reduce((sum, { shape, limit }, i) => {
     const over = Math.max(0, (ceilings[shape] ?? 0) - dear(problem, goal, prices, i))
-    const sheets = Math.min(limit, Math.floor(cost / Math.max(1, goal.costs[i] ?? 0)))
+    const each = goal.costs[i] ?? 0
+    const sheets = each > 0 ? Math.min(limit, Math.floor(cost / each)) : limit
     return over > 0 ? sum + over * sheets : sum
   }, 0)
   return paid + gained - asked

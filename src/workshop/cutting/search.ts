@@ -46,8 +46,12 @@ export async function leastCost(task: Task, goal: Goal, known?: readonly Use[]):
       offer(fillSheets({ ...task, work: filling }, values))
   await tell()
   if (done() || work.over) return { ...best, bound }
-  const relaxed = generateColumns(task, problem, goal, work.share(0.5), (proven) =>
-    proven.ceil().gte(best.cost),
+  const relaxed = generateColumns(
+    task,
+    problem,
+    goal,
+    work.share(0.5),
+    (proven) => Number(proven.ceil()) >= best.cost,
   )
   bound = Math.max(bound, Number(relaxed.bound.ceil()))
   await tell()
