@@ -19,6 +19,14 @@ export function boxAround(spots: readonly Spot[], by = 0): Box {
   }
 }
 
+/** The corners of a box, from the upper left one to the right. */
+export const cornersOf = ({ left, top, right, bottom }: Box): Spot[] => [
+  [left, top],
+  [right, top],
+  [right, bottom],
+  [left, bottom],
+]
+
 /** The smallest box that holds all of them. */
 export const boxOf = (boxes: readonly Box[]): Box => ({
   left: Math.min(...boxes.map((b) => b.left)),

@@ -1,4 +1,4 @@
-import { type Box, boxAround, lineNear, near } from './box.ts'
+import { type Box, boxAround, cornersOf, lineNear, near } from './box.ts'
 import { colours } from './ink.ts'
 import { capHeight, type LabelStyle, label, labelBox } from './label.ts'
 import { area, type Mark } from './mark.ts'
@@ -64,15 +64,8 @@ export function nameIn(
         continue
       if (taken.boxes.some((b) => near(whole, b)) || taken.lines.some(([a, b]) => lineNear(whole, a, b)))
         continue
-      const { left, top, right, bottom } = whole
-      const ground: Spot[] = [
-        [left, top],
-        [right, top],
-        [right, bottom],
-        [left, bottom],
-      ]
       return [
-        ...(options.ground ? [area([ground], { class: 'ground', fill: options.ground })] : []),
+        ...(options.ground ? [area([cornersOf(whole)], { class: 'ground', fill: options.ground })] : []),
         ...lines.map((text, i) => label(text, at[i] as Spot, style(turned))),
       ]
     }

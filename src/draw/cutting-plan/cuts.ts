@@ -1,5 +1,5 @@
 import type { Length } from '../../length/length.ts'
-import { type Box, near } from '../box.ts'
+import { type Box, cornersOf, near } from '../box.ts'
 import { colours, nameShare, weights } from '../ink.ts'
 import { capHeight, label, textWidth } from '../label.ts'
 import { area, line, type Mark } from '../mark.ts'
@@ -44,16 +44,11 @@ function seats(from: Spot, to: Spot, w: number, h: number): Box[] {
   })
 }
 
-function numberIn({ left, right, top, bottom }: Box, number: number, size: number): Mark[] {
+function numberIn(box: Box, number: number, size: number): Mark[] {
   const own = size * nameShare
-  const ground: Spot[] = [
-    [left, top],
-    [right, top],
-    [right, bottom],
-    [left, bottom],
-  ]
+  const { left, right, top, bottom } = box
   return [
-    area([ground], {
+    area([cornersOf(box)], {
       class: 'ground',
       fill: colours.paper,
       stroke: { width: weights.dimension, colour: colours.rust },
