@@ -20,6 +20,7 @@ test('the public names of the library', async () => {
     'makeKit',
     'measures',
     'measuresListing',
+    'planCutting',
     'publishHandout',
     'readLength',
     'readLesson',

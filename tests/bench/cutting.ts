@@ -25,7 +25,7 @@ const { MaxRectsPacker } = (await import('maxrects-packer/dist/maxrects-packer.m
   ) => { addArray(rects: Rect[]): void; bins: unknown[] }
 }
 
-// Run by `npm run bench:cutting`: sheets that are used for a hundred random classes.
+// Run by `npm run bench:sheets`: sheets that are used for a hundred random classes.
 const classes = Number(process.argv[2] ?? 100)
 const sum = { ours: 0, bound: 0, guillotine: 0, free: 0, proven: 0, ms: 0, wrong: 0 }
 const against = { fewer: 0, same: 0, more: 0 }

@@ -14,7 +14,7 @@ export function whyRefused(
   if (sheets.length === 0)
     return {
       why: `There is no sheet of \`${stock}\``,
-      suggestion: `List its sheets, at least ${sizes} in size`,
+      suggestion: `List its sheets: at least ${sizes}`,
     }
   if (sheets.some((sheet) => waysOn(piece, sheet).length > 0)) return undefined
   const lying = sheets.flatMap((sheet) =>
