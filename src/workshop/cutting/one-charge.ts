@@ -20,8 +20,6 @@ export function withCharge(
   work: Work,
 ): Batch[] | undefined {
   const tried = patterns.slice(0, mostPatterns)
-  // Where no pattern goes twice, each sheet is a layout of its own.
-  if (counts.every((count) => count < 2)) return undefined
   const program = chargedProgram(counts, sheets, tried, shapes.length)
   work.spend(program.columns.length * program.rows.length * 5000)
   const solved = solver(program, { nodes, restart: false })

@@ -57,6 +57,8 @@ export async function planStock(asked: Problem, solver: Solver, work: Work): Pro
 
 /** The same sheets with fewer layouts, so that a stack can be cut together. */
 function alike({ problem, pool, solver, work }: Task, batches: readonly Batch[]): Batch[] {
+  // Where each piece is wanted once, no two sheets are alike.
+  if (problem.counts.every((count) => count < 2)) return [...batches]
   const sheets: number[] = []
   for (const { shape, times } of batches) sheets[shape] = (sheets[shape] ?? 0) + times
   const patterns = useful(pool.patterns, sheets, batches)
