@@ -97,3 +97,11 @@ test('a class file says itself how many people come', async () => {
   expect(code).toBe(2)
   expect(err).toContain('Change `people:`')
 })
+
+test('the unit of the command line goes before that of the class file, in every number', async () => {
+  const inInches = { ...files, 'saturday.yaml': `units: in\n${saturday}` }
+  const { out } = await foldlore(['kit', 'saturday.yaml', '--units', 'mm', '--quiet'], inInches)
+  expect(out).toMatch(/ mm /)
+  // Not `£20.50 in all`.
+  expect(out).not.toMatch(/\d in\b(?! all)/)
+})

@@ -22,7 +22,7 @@ export async function kitOfClass(path: string, options: Options, outside: Outsid
   const read = await classFrom(path, options, outside)
   const [first] = read.lessons
   if (!tellClass(read, options, outside) || !first) return exitCodes.lessonErrors
-  const unit = options.units ?? read.file.units ?? first.lesson.unit
+  const unit = first.lesson.unit
   const plan = await planClass(read.file, read.lessons, { unit, progress: planProgress(options, outside) })
   const kit = classKit(read.file, read.lessons, plan.purchases, shortFindings(plan.short, read.file))
   // In JSON they are part of the answer.

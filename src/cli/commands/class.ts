@@ -7,6 +7,7 @@ import { planClass } from '../../workshop/class/plan-class.ts'
 import { runSheet } from '../../workshop/class/run-sheet.ts'
 import { runSheetListing } from '../../workshop/class/run-sheet-listing.ts'
 import { shortFindings } from '../../workshop/class/short-findings.ts'
+import { classTitle } from '../../workshop/class/taught.ts'
 import type { Listing } from '../../workshop/listing.ts'
 import { classFrom, tellClass } from '../class-from.ts'
 import type { Action } from '../commands.ts'
@@ -23,8 +24,8 @@ export const wholeClass: Action = async ([path = ''], options, outside) => {
   const { file, lessons } = read
   const [first] = lessons
   if (!tellClass(read, options, outside) || !first) return exitCodes.lessonErrors
-  const unit = options.units ?? file.units ?? first.lesson.unit
-  const title = file.title ?? first.lesson.frontMatter.title
+  const unit = first.lesson.unit
+  const title = classTitle(file, lessons)
   const plan = await planClass(file, lessons, { unit, progress: planProgress(options, outside) })
   const kit = classKit(file, lessons, plan.purchases, shortFindings(plan.short, file))
   const run = runSheet(file, lessons)

@@ -1,4 +1,5 @@
 import { kitLabels } from '../../workshop/class/kit-labels.ts'
+import { classTitle } from '../../workshop/class/taught.ts'
 import { asJson } from '../answer.ts'
 import { classFrom, tellClass } from '../class-from.ts'
 import type { Action } from '../commands.ts'
@@ -12,7 +13,7 @@ export const labels: Action = async ([path = ''], options, outside) => {
   const [first] = lessons
   if (!tellClass(read, options, outside) || !first) return exitCodes.lessonErrors
   const all = kitLabels(file, lessons)
-  const title = file.title ?? first.lesson.frontMatter.title
+  const title = classTitle(file, lessons)
   const paths = await printKitLabels({ path, title }, all, file.labels, first.lesson, options, outside)
   if (options.json) outside.stdout(asJson({ labels: all, written: paths }))
   return exitCodes.done

@@ -4,6 +4,7 @@ import { planClass } from '../../workshop/class/plan-class.ts'
 import { sheetsJson } from '../../workshop/class/sheets-json.ts'
 import { sheetsListing } from '../../workshop/class/sheets-listing.ts'
 import { shortFindings } from '../../workshop/class/short-findings.ts'
+import { classTitle } from '../../workshop/class/taught.ts'
 import { answerListing } from '../answer-listing.ts'
 import { classFrom, tellClass } from '../class-from.ts'
 import type { Action } from '../commands.ts'
@@ -17,10 +18,10 @@ export const sheets: Action = async ([path = ''], options, outside) => {
   const { file, lessons } = read
   const [first] = lessons
   if (!tellClass(read, options, outside) || !first) return exitCodes.lessonErrors
-  const unit = options.units ?? file.units ?? first.lesson.unit
+  const unit = first.lesson.unit
   const plan = await planClass(file, lessons, { unit, progress: planProgress(options, outside) })
   const findings = shortFindings(plan.short, file)
-  const title = file.title ?? first.lesson.frontMatter.title
+  const title = classTitle(file, lessons)
   const forms = { json: () => sheetsJson(plan, unit), listing: () => sheetsListing(title, plan, unit) }
   const { output, json } = options
   if (json || output === undefined || ['.txt', '.md'].includes(extname(output).toLowerCase()))

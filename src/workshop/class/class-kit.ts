@@ -4,7 +4,7 @@ import { type Kit, type KitSupply, makeKit } from '../kit.ts'
 import { addUp } from '../needs.ts'
 import { type Purchase, purchaseOf, totalOf } from './buying.ts'
 import { atOnce, type ClassFile, type Money } from './class-file.ts'
-import type { Taught } from './taught.ts'
+import { classTitle, type Taught } from './taught.ts'
 
 /** What a whole class needs, and what it costs. */
 export interface ClassKit {
@@ -45,8 +45,8 @@ export function classKit(
   const buy = [...sheets, ...needs.map((need) => purchaseOf(need, file.supplies.get(need.item)))]
   const total = totalOf(buy)
   return {
-    title: file.title ?? lessons.map(({ lesson }) => lesson.frontMatter.title).join(', '),
-    unit: file.units ?? lessons[0]?.lesson.unit ?? 'in',
+    title: classTitle(file, lessons),
+    unit: lessons[0]?.lesson.unit ?? 'in',
     people: file.people,
     spare: file.spare,
     currency: file.currency,

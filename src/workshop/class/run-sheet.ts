@@ -6,7 +6,7 @@ import type { FilledLesson } from '../../lesson/lesson.ts'
 import { plainText } from '../../lesson/plain-text.ts'
 import { atOnce, type ClassFile, type Pause } from './class-file.ts'
 import { type Clock, clockText } from './clock.ts'
-import type { Taught } from './taught.ts'
+import { classTitle, type Taught } from './taught.ts'
 
 /** A line of the run sheet. */
 export interface Slot {
@@ -61,7 +61,7 @@ export function runSheet(file: ClassFile, lessons: readonly Taught[]): RunSheet 
   const end = times.end ?? endOf(file, all)
   const finish = Math.max(...courses.map((course) => course.finish))
   return {
-    title: file.title ?? titlesOf(all),
+    title: classTitle(file, lessons),
     courses,
     ...(end !== undefined && { end }),
     over: end === undefined ? 0 : Math.max(0, finish - end),
