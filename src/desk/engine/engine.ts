@@ -1,0 +1,145 @@
+import type { Severity } from '../../length/finding.ts'
+import type { Unit } from '../../length/length.ts'
+import type { Paper } from '../../publish/page-css.ts'
+import type { ClassAnswer } from './class.ts'
+import type { Completion } from './complete.ts'
+import type { Explained } from './explain.ts'
+import type { CardForm, FormChange } from './form.ts'
+import type { FoldOffered } from './folds.ts'
+import type { MotionTold } from '../../motion/told.ts'
+
+/** A stretch of the text, in UTF-16 offsets. */
+export interface Span {
+  readonly from: number
+  readonly to: number
+}
+
+/** A replacement in the text. Several of one change never overlap, and their offsets are all of the text before it. */
+export interface Edit extends Span {
+  readonly insert: string
+}
+
+/** What a print is made with besides its text: the sentence at the top of the page. */
+export interface Settings {
+  /** As a teacher writes it; the lesson's own size without it. */
+  readonly closed?: string
+  readonly units?: Unit
+  readonly paper: Paper
+  readonly theme: string
+  readonly people: number
+  readonly spare: number
+}
+
+/** What was found in the lesson, at its place in the text. */
+export interface Found extends Span {
+  readonly rule: string
+  readonly severity: Severity
+  readonly line: number
+  readonly column: number
+  readonly message: string
+  readonly suggestion?: string
+  /** What can be done about it at once. */
+  readonly cures: readonly Cure[]
+}
+
+/** Something that cures a finding, in the words of a button: ``Write `backdrop` ``. */
+export interface Cure {
+  readonly words: string
+  readonly edits: readonly Edit[]
+}
+
+/** A step, where it stands in the text, and what is said of it where only one step is shown. */
+export interface StepAt extends Span {
+  readonly number: number
+  readonly stage?: string
+  readonly minutes?: number
+}
+
+/** A card block of the lesson. */
+export interface CardAt extends Span {
+  readonly name: string
+  readonly fold?: string
+  /** Shut size in words, when it is known. */
+  readonly shut?: string
+}
+
+/** The handout as HTML: the body changes as one types, the rest with the settings alone. */
+export interface PageOf {
+  readonly lang: string
+  readonly title: string
+  /** Style sheet of the theme and the page box, without fonts. */
+  readonly css: string
+  readonly body: string
+  /** For the foot of each page: the lesson, and which print this is. */
+  readonly foot: { readonly title: string; readonly print: string }
+}
+
+/** All that is seen of a lesson. */
+export interface Look {
+  /** That was looked at. */
+  readonly text: string
+  readonly title: string
+  /** Unit of this print. */
+  readonly unit: Unit
+  /** Shut size of this print in words: `7 × 5 in`. */
+  readonly shut?: string
+  /** The sizes that the lesson is offered in, as written. */
+  readonly sizes: readonly string[]
+  readonly findings: readonly Found[]
+  /** The handout. Lessons with errors have one too, with what could be worked out. */
+  readonly page: PageOf
+  readonly steps: readonly StepAt[]
+  readonly cards: readonly CardAt[]
+  /** Pictures named in the lesson, from its folder. */
+  readonly pictures: readonly string[]
+}
+
+/** Pictures of the lesson as data, by the address that stands in it. */
+export type PictureData = Readonly<Record<string, string>>
+
+/** Why something cannot be done, and what would help. */
+export interface Refusal {
+  readonly refused: string
+  readonly suggestion?: string
+}
+
+/** A file that is made in the page: a text, or bytes. */
+export interface MadeFile {
+  readonly name: string
+  readonly type: string
+  readonly data: string | Uint8Array
+}
+
+/**
+ * The engine as the page sees it: it runs in a worker, so everything answers later. It keeps the last lesson that it
+ * has read, so that asking again about the same text costs little. It never throws because of a text.
+ */
+export interface Engine {
+  look(text: string, settings: Settings, pictures: PictureData): Promise<Look>
+  /** What may be written at a place of the text. */
+  complete(text: string, at: number, settings: Settings): Promise<readonly Completion[]>
+  /** What stands at a place: the value of a measure and where it comes from. */
+  explain(text: string, at: number, settings: Settings): Promise<Explained | undefined>
+  /** Another name for the piece whose name stands at a place, everywhere. */
+  rename(text: string, at: number, to: string): Promise<readonly Edit[] | Refusal>
+  /** The name that stands at a place and can be given anew. */
+  renamable(text: string, at: number): Promise<(Span & { readonly name: string }) | undefined>
+  /** The fields of a card block. */
+  form(text: string, card: string): Promise<CardForm | Refusal>
+  /** The text after a field was changed. */
+  change(text: string, card: string, change: FormChange): Promise<readonly Edit[] | Refusal>
+  folds(units: Unit): Promise<readonly FoldOffered[]>
+  /** A lesson to begin with. */
+  starter(fold: string, units: Unit): Promise<string>
+  /** The chart of all sizes of the lesson, as the body of a page. */
+  sizes(text: string, settings: Settings): Promise<PageOf>
+  /** The cards of the lesson in motion. */
+  motion(text: string, settings: Settings): Promise<MotionTold>
+  /** Kits, cutting plan, cost and run sheet for so many people; `file` is a class file, if there is one. */
+  classFor(text: string, settings: Settings, file?: string): Promise<ClassAnswer>
+  /** A file of the lesson: `handout.html`, `text.md`, `template.html`, `svg`, `dxf`, `fold`. */
+  make(text: string, settings: Settings, what: MadeKind, pictures: PictureData): Promise<readonly MadeFile[] | Refusal>
+}
+
+export const madeKinds = ['page', 'text', 'template', 'svg', 'dxf', 'fold', 'motion'] as const
+export type MadeKind = (typeof madeKinds)[number]
