@@ -8,7 +8,7 @@ import { minutesText } from './facts.ts'
 import { type Draw, figureHast } from './figure.ts'
 import { type Html, html } from './html-text.ts'
 import { lessonFigures } from './lesson-figures.ts'
-import { type Pictures, pictureUrl } from './pictures.ts'
+import { type Pictures, pictureUrl } from './picture-url.ts'
 import { definitionsIn, type ProseContext, proseHast, proseHtml } from './prose.ts'
 import { type Codes, noCodes, scanHast } from './scan.ts'
 

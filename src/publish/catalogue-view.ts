@@ -11,10 +11,10 @@ import { type CatalogueFold, groupsOf, remainderWords } from '../workshop/catalo
 import { movementWords } from '../workshop/movement.ts'
 import { provenStarter } from '../workshop/starter-card.ts'
 import { type FoldFigures, foldFigures, lineKey } from './catalogue-figures.ts'
-import type { PageHead } from './html.ts'
 import { type Html, html } from './html-text.ts'
 import { measureHast } from './measure.ts'
 import { measureHtml } from './measure-html.ts'
+import type { PageHead } from './page-html.ts'
 
 /** Something that the card block of a fold may say. */
 export interface KeyView {

@@ -1,7 +1,7 @@
 import Drawing from 'dxf-writer'
 import { type CutKind, cutKinds } from '../draw/cut-lines.ts'
 import { moved, type SheetOfPieces } from '../draw/sheet-of-pieces.ts'
-import { drawingMarks } from './write.ts'
+import { drawingMarks } from './our-marks.ts'
 
 /** Layers, named by the trade's words as far as DXF lets a name have them, with their colours (ACI). */
 const layers: Readonly<Record<CutKind, { name: string; colour: number }>> = {

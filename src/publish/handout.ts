@@ -1,14 +1,12 @@
 import type { Browser } from 'puppeteer-core'
-import { drawFigure } from '../draw/draw.ts'
 import { type Finding, hasErrors } from '../length/finding.ts'
-import { figureTargets } from '../lesson/figure-target.ts'
-import { neededLabels } from '../lesson/figures/needed-labels.ts'
 import type { FilledLesson } from '../lesson/lesson.ts'
-import type { Draw } from './figure.ts'
-import { handoutHtml, withSetting } from './html.ts'
+import { figuresOf } from './figures-of.ts'
+import { handoutHtml } from './html.ts'
 import { startBrowser, stopBrowser } from './launch.ts'
 import { disk, type Outside } from './outside.ts'
 import type { Paper } from './page-css.ts'
+import { withSetting } from './page-html.ts'
 import { printHandout, type Setting } from './pdf.ts'
 import { readPictures } from './pictures.ts'
 import { NoBrowserError } from './problems.ts'
@@ -47,20 +45,6 @@ export interface Published {
   /** Those of the lesson, and of its figures and pictures. */
   readonly findings: readonly Finding[]
 }
-
-/** Draws the figures of a lesson's cards. In a step they have the numbers that it needs, unless `label=` says otherwise. */
-export const figuresOf =
-  ({ cards, unit, said }: FilledLesson): Draw =>
-  (show, of, { step, ...options }) => {
-    const [target] = figureTargets(of, cards)
-    if (target) {
-      const needed = step === undefined ? undefined : neededLabels(said.get(step), show, target)
-      const labels = options.labels ?? needed
-      return drawFigure(show, target.card, target.of, unit, { ...options, ...(labels && { labels }) })
-    }
-    // What `of` does not name, or names twice, has been told with the lesson.
-    return { findings: [] }
-  }
 
 /**
  * Makes the printed step sheet of a lesson: a page that stands alone, and a PDF.

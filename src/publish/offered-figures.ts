@@ -4,7 +4,7 @@ import type { FilledLesson, Lesson } from '../lesson/lesson.ts'
 import { proseOf } from '../lesson/rules/prose.ts'
 import { stepWithoutFigure } from '../lesson/rules/step-without-figure.ts'
 import { rooms } from './figure.ts'
-import { figuresOf } from './handout.ts'
+import { figuresOf } from './figures-of.ts'
 
 /** Whether a figure that a step is offered can be drawn. */
 export const canDraw = ({ show, of }: Pick<Offered, 'show' | 'of'>, lesson: FilledLesson): boolean => {

@@ -1,40 +1,13 @@
 import { isAbsolute, join, relative } from 'node:path'
-import type { Definition, Image, ImageReference, Root } from 'mdast'
-import { visit } from 'unist-util-visit'
+import type { Root } from 'mdast'
 import type { Finding } from '../length/finding.ts'
 import { placeOf } from '../lesson/source.ts'
 import type { Outside } from './outside.ts'
-
-/** The pictures of a lesson, by the address that stands in it. */
-export type Pictures = ReadonlyMap<string, string>
+import { pictureKind } from './picture-kind.ts'
+import { type Pictures, pictureNodes, pictureUrl } from './picture-url.ts'
 
 /** A print that stands alone carries its pictures: more than this, in bytes, is too much to carry. */
 const heaviest = 10_000_000
-
-/** Kinds of pictures by the first bytes of their files: the name of a file can say anything. */
-const kinds: readonly (readonly [type: string, starts: (text: string) => boolean])[] = [
-  ['image/png', (text) => text.startsWith('\x89PNG\r\n\x1a\n')],
-  ['image/jpeg', (text) => text.startsWith('\xff\xd8\xff')],
-  ['image/gif', (text) => /^GIF8[79]a/.test(text)],
-  ['image/webp', (text) => /^RIFF....WEBP/s.test(text)],
-  [
-    'image/svg+xml',
-    (text) =>
-      /^(\xef\xbb\xbf)?\s*(<\?xml[^>]*>\s*)?(<!--(?:(?!-->).)*-->\s*|<!DOCTYPE[^>]*>\s*)*<svg[\s>]/s.test(
-        text,
-      ),
-  ],
-]
-
-/** Where a picture's address stands in the tree: in the picture itself or in a definition below. */
-export const pictureUrl = (node: Image | ImageReference, tree: Root): string | undefined => {
-  if (node.type === 'image') return node.url
-  let url: string | undefined
-  visit(tree, 'definition', (definition: Definition) => {
-    if (definition.identifier === node.identifier) url ??= definition.url
-  })
-  return url
-}
 
 /**
  * Reads the pictures that a lesson shows, as data that goes into the page.
@@ -47,13 +20,9 @@ export async function readPictures(
   folder: string,
   outside: Pick<Outside, 'read'>,
 ): Promise<{ pictures: Pictures; findings: Finding[] }> {
-  const nodes: (Image | ImageReference)[] = []
-  visit(tree, (node) => {
-    if (node.type === 'image' || node.type === 'imageReference') nodes.push(node)
-  })
   const pictures = new Map<string, string>()
   const findings: Finding[] = []
-  for (const node of nodes) {
+  for (const node of pictureNodes(tree)) {
     const url = pictureUrl(node, tree)
     if (url === undefined || pictures.has(url)) continue
     const read = await readPicture(url, folder, outside)
@@ -94,8 +63,7 @@ async function readPicture(
       suggestion: 'Check the name of the file, counted from the lesson’s folder',
     }
   }
-  const start = content.subarray(0, 2000).toString('latin1')
-  const [type] = kinds.find(([, starts]) => starts(start)) ?? []
+  const type = pictureKind(content)
   if (type === undefined)
     return {
       rule: 'picture-kind',

@@ -5,10 +5,10 @@ import type { FilledLesson } from '../lesson/lesson.ts'
 import { type ChartBlock, type ChartColumn, type SizeChart, unitHead } from '../workshop/size-chart.ts'
 import { reasons } from '../workshop/size-chart-listing.ts'
 import { type ChartGroup, groupNote } from '../workshop/size-chart-rows.ts'
-import type { PageHead } from './html.ts'
 import { type Html, html } from './html-text.ts'
 import { measureText } from './measure.ts'
 import { measureHtml } from './measure-html.ts'
+import type { PageHead } from './page-html.ts'
 
 interface CellView {
   readonly text: Html

@@ -13,7 +13,7 @@ import { type Html, html } from './html-text.ts'
 import { measureText } from './measure.ts'
 import { measureHtml } from './measure-html.ts'
 import { type NeedGroup, needsView } from './needs.ts'
-import type { Pictures } from './pictures.ts'
+import type { Pictures } from './picture-url.ts'
 import { type SafetyView, safetyView } from './safety.ts'
 import { type Codes, noCodes, videoHast } from './scan.ts'
 

@@ -1,19 +1,9 @@
 import { randomUUID } from 'node:crypto'
 import { basename, dirname, join } from 'node:path'
+import { drawingMarks, htmlMark, pdfMark } from './our-marks.ts'
 import type { Outside } from './outside.ts'
 import { NotOursError, OutsideError } from './problems.ts'
 
-/** What stands in every page that foldlore makes. */
-export const htmlMark = '<meta name="generator" content="foldlore">'
-/** What stands in every PDF that foldlore makes, in its document information. */
-export const pdfMark = '/Creator (foldlore)'
-
-/** What stands in the drawings and models that foldlore makes: SVG, DXF and FOLD. */
-export const drawingMarks = {
-  svg: '<metadata>foldlore</metadata>',
-  dxf: '999\nfoldlore\n',
-  fold: '"file_creator": "foldlore"',
-} as const
 const marks: readonly string[] = [htmlMark, ...Object.values(drawingMarks)]
 
 /** Whether foldlore made a file, judged by what is in it. */
@@ -37,7 +27,13 @@ export async function mayWrite(path: string, force: boolean, outside: Outside): 
     if (codeOf(error) === 'ENOENT') return
     throw plainError(error, `Cannot look at \`${path}\``)
   }
-  if (!isOurs(content)) throw new NotOursError(path)
+  if (!isOurs(content) && !(await isWorkbookOfOurs(content))) throw new NotOursError(path)
+}
+
+/** A workbook is a ZIP archive: it is opened only when there is one to look at. */
+async function isWorkbookOfOurs(content: Uint8Array): Promise<boolean> {
+  if (content[0] !== 0x50 || content[1] !== 0x4b) return false
+  return (await import('./workbook-mark.ts')).isOurWorkbook(content)
 }
 
 /** A file to be written. */

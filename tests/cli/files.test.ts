@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest'
 import { readText } from '../../src/cli/read-text.ts'
 import { writeText } from '../../src/cli/write-text.ts'
+import { htmlMark } from '../../src/publish/our-marks.ts'
 import { NotOursError, OutsideError } from '../../src/publish/problems.ts'
-import { htmlMark } from '../../src/publish/write.ts'
 import { failure, memory } from './memory.ts'
 
 test('a page that foldlore made is made again; anything else needs --force', async () => {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { htmlMark } from '../../src/publish/write.ts'
+import { htmlMark } from '../../src/publish/our-marks.ts'
 import { kitShape } from '../workshop/contract.ts'
 import { broken, harbour, small } from './lessons.ts'
 import { foldlore, foldloreIn, memory } from './memory.ts'

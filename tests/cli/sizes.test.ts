@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
-import { htmlMark } from '../../src/publish/write.ts'
+import { htmlMark } from '../../src/publish/our-marks.ts'
 import { broken, harbour, small } from './lessons.ts'
 import { foldlore, foldloreIn, memory } from './memory.ts'
 

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest'
 import { catalogueView } from '../../src/publish/catalogue-view.ts'
-import { figuresOf } from '../../src/publish/handout.ts'
+import { figuresOf } from '../../src/publish/figures-of.ts'
 import { handoutHtml } from '../../src/publish/html.ts'
 import { loadCatalogueTheme, loadTheme } from '../../src/publish/theme.ts'
 import { handoutView } from '../../src/publish/view.ts'

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { figuresOf } from '../../src/publish/handout.ts'
+import { figuresOf } from '../../src/publish/figures-of.ts'
 import { handoutHtml } from '../../src/publish/html.ts'
 import { loadTheme } from '../../src/publish/theme.ts'
 import { handoutView } from '../../src/publish/view.ts'

@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, test } from 'vitest'
-import { figuresOf } from '../../src/publish/handout.ts'
+import { figuresOf } from '../../src/publish/figures-of.ts'
 import { handoutHtml } from '../../src/publish/html.ts'
 import { printHandout, printPdf } from '../../src/publish/pdf.ts'
 import { loadTheme } from '../../src/publish/theme.ts'

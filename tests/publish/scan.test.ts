@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { figuresOf } from '../../src/publish/handout.ts'
+import { figuresOf } from '../../src/publish/figures-of.ts'
 import { handoutHtml } from '../../src/publish/html.ts'
 import { printPdf } from '../../src/publish/pdf.ts'
 import { codesFor } from '../../src/publish/scan.ts'

@@ -1,7 +1,7 @@
 import type { Element } from 'hast'
 import { describe, expect, test } from 'vitest'
 import type { FilledLesson } from '../../src/lesson/lesson.ts'
-import { figuresOf } from '../../src/publish/handout.ts'
+import { figuresOf } from '../../src/publish/figures-of.ts'
 import { lessonFigures } from '../../src/publish/lesson-figures.ts'
 import { byClass, elements, number, text } from '../draw/svg.ts'
 import { filled } from './lesson.ts'

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { figuresOf } from '../../src/publish/handout.ts'
+import { figuresOf } from '../../src/publish/figures-of.ts'
 import type { HandoutView } from '../../src/publish/view.ts'
 import { handoutView } from '../../src/publish/view.ts'
 import { drawStub, filled, pier, pierText } from './lesson.ts'

@@ -2,8 +2,9 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'n
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterEach, beforeEach, expect, test } from 'vitest'
+import { htmlMark } from '../../src/publish/our-marks.ts'
 import { disk, type Outside } from '../../src/publish/outside.ts'
-import { htmlMark, isOurs, mayWrite, writeWhole } from '../../src/publish/write.ts'
+import { isOurs, mayWrite, writeWhole } from '../../src/publish/write.ts'
 
 let folder = ''
 beforeEach(() => {

@@ -1,0 +1,106 @@
+import { escapeHtml } from './html-text.ts'
+import { endLinks, trial } from './layout.ts'
+import { htmlMark } from './our-marks.ts'
+import { type Paper, pageCss } from './page-css.ts'
+import type { Setting } from './pdf.ts'
+import type { HandoutView } from './view.ts'
+
+/** Nothing is fetched and nothing runs: styles stand in the page, fonts and pictures are data. */
+export const contentPolicy =
+  "default-src 'none'; style-src 'unsafe-inline'; font-src data:; img-src data:; base-uri 'none'; form-action 'none'"
+
+/**
+ * What holds in every theme: figures have measured their texts in a font as it comes, so whatever a theme does to its
+ * words must not reach into them.
+ */
+const base = `svg{word-spacing:0;letter-spacing:0;font-variant:normal;font-feature-settings:normal;text-transform:none}
+.${trial} *{visibility:hidden!important}`
+
+/** How a page is made. */
+export interface PageSettings {
+  readonly paper: Paper
+  readonly punched?: boolean
+  readonly lying?: boolean
+}
+
+/** The one program that may run in a page, with its hash as a content policy names it. */
+export interface PageProgram {
+  readonly script: string
+  readonly hash: string
+}
+
+/** What the page needs to know besides its body. */
+export type PageHead = Pick<HandoutView, 'title' | 'lang' | 'foot'>
+
+/** What a page looks like and says: style sheet of the theme, its body, and the rules for its fonts. */
+export interface PageParts {
+  readonly css: string
+  readonly body: string
+  readonly fonts: string
+}
+
+/**
+ * One HTML page that stands alone, of its parts.
+ *
+ * @param paper what it is to be printed on.
+ * @param punched whether to leave room for holes on the left.
+ * @param lying whether the paper lies on its long side.
+ */
+export function pageHtml(
+  view: PageHead,
+  { css, body: said, fonts }: PageParts,
+  { program, ...settings }: PageSettings & { readonly program?: PageProgram },
+): string {
+  const body = bodyText(said)
+  return `<!doctype html>
+<html lang="${escapeHtml(view.lang)}">
+<head>
+<meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="${contentPolicy}${program ? `; script-src '${program.hash}'` : ''}">
+${htmlMark}
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<title>${escapeHtml(view.title)}</title>
+<style>
+${fonts}
+</style>
+<style>
+${pageStyle(css, view, settings)}
+</style>
+</head>
+<body>
+${body}
+${program ? `<script>${program.script}</script>\n` : ''}</body>
+</html>
+`
+}
+
+const end = '<div id="end"></div>'
+
+/** All that stands in the body of a page: what it says, and the marks that tell where it falls on its pages. */
+export function bodyText(said: string): string {
+  const body = keepHeadingSpaces(said)
+  return `${endLinks(`${body}${end}`)}\n${body}\n${end}`
+}
+
+/** The style sheet of a page, without its fonts. */
+export const pageStyle = (
+  css: string,
+  { foot }: Pick<PageHead, 'foot'>,
+  { paper, punched = false, lying = false }: PageSettings,
+): string => `${base}\n${styleText(css)}\n${pageCss(foot, paper, punched, lying)}`
+
+/** The same page in another setting of its theme. */
+export const withSetting = (page: string, setting: Setting): string =>
+  page.replace('<html ', `<html class="${setting}" `)
+
+/**
+ * A PDF's outline is made of what is drawn of its headings, and the space at which a line breaks is not drawn. So the
+ * spaces of headings are such that stay, with a place to break behind each.
+ */
+const keepHeadingSpaces = (body: string): string =>
+  body.replace(/<(h[1-4])\b[^>]*>.*?<\/\1>/gs, (heading) =>
+    heading.replace(/<[^>]*>|[ \n]+/g, (found) => (found.startsWith('<') ? found : '\u00a0<wbr>')),
+  )
+
+/** A style sheet cannot end its element. */
+const styleText = (css: string): string => css.replace(/<\/(style)/gi, '<\\/$1')
