@@ -22,6 +22,8 @@ export interface Store {
   readonly kind: 'server' | 'folder' | 'downloads'
   /** What the teacher calls it: `harbour lessons`. */
   readonly name: string
+  /** Tells it from other folders of the same name, and is the same when the page comes back. Kind and name without it. */
+  readonly id?: string
   list(): Promise<readonly Listed[]>
   read(path: string): Promise<Kept>
   /**
@@ -38,6 +40,20 @@ export interface Store {
   watch(changed: (path: string) => void): () => void
   /** Prints through the server; undefined where there is none. */
   readonly print?: (what: PrintWish) => Promise<Blob>
+}
+
+/**
+ * Why a store could not do something, with words for the teacher as its message.
+ *
+ * `away`: it does not answer, and may answer later. `missing`: there is no such file. `refused`: it must not, or the
+ * name is none. `full`: there is no room. Anything else that a store throws is taken for `away`.
+ */
+export class StoreTrouble extends Error {
+  readonly kind: 'away' | 'missing' | 'refused' | 'full'
+  constructor(kind: StoreTrouble['kind'], words: string) {
+    super(words)
+    this.kind = kind
+  }
 }
 
 /** What the server is asked to print. */
