@@ -10,7 +10,8 @@ import type { Polygon } from './structure.ts'
 import { type Target, targetsOn } from './targets.ts'
 import type { Entry, Field } from './yaml.ts'
 
-const keys = ['on', 'size', 'left', 'bottom', 'rim']
+/** The keys of a window. */
+export const apertureKeys = ['on', 'size', 'left', 'bottom', 'rim'] as const
 
 /** A window cut out of one or more plates: the plate's name, and the hole in its piece's frame. */
 export interface Aperture {
@@ -23,7 +24,7 @@ export interface Aperture {
 export function apertureCell(bench: Workbench, { key: name, keyPlace, value }: Field): Cell<Aperture> {
   const fields = value.kind === 'map' ? value.fields : new Map()
   const get = (key: string): Entry | undefined => fields.get(key)?.value
-  checkKeys(bench, fields, keys, `the aperture \`${name}\``)
+  checkKeys(bench, fields, apertureKeys, `the aperture \`${name}\``)
   for (const key of ['on', 'size'])
     if (!fields.has(key))
       report(bench, 'missing-key', keyPlace, `The aperture \`${name}\` has no \`${key}\``, `Add \`${key}:\``)

@@ -11,6 +11,9 @@ const spineEdges = {
   left: { left: 'spine', right: 'opening' },
   top: { top: 'spine', bottom: 'opening' },
 } as const
+/** The keys of a border; on a card with a spine also its two edges by that. */
+export const borderKeys = [...edges, 'sides', 'ends'] as const
+export const spineBorderKeys = ['spine', 'opening'] as const
 /** Which key of a border may stand in for an edge. */
 const group = { left: 'sides', right: 'sides', top: 'ends', bottom: 'ends' } as const
 
@@ -41,7 +44,7 @@ export function borderCells(
       'List left, right, top and bottom',
     )
   const bySpine: Partial<Record<keyof Border, string>> = spine ? spineEdges[spine] : {}
-  const keys = [...edges, 'sides', 'ends', ...Object.values(bySpine)]
+  const keys = [...borderKeys, ...Object.values(bySpine)]
   if (entry?.kind === 'map') checkKeys(reading, entry.fields, keys, 'a border')
   const written = (edge: keyof Border, i: number): Entry | undefined => {
     if (entry?.kind === 'text') return entry

@@ -42,7 +42,8 @@ export interface CardWishes {
   readonly shape?: Shape
 }
 
-const blockKeys = [
+/** The keys that every card block has, whatever its fold. */
+export const blockKeys = [
   'fold',
   'closed',
   'base',
@@ -52,7 +53,7 @@ const blockKeys = [
   'apertures',
   'pieces',
   'envelope',
-]
+] as const
 
 /**
  * Checks a card block into a card without unknowns.

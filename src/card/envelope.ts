@@ -17,7 +17,9 @@ import type { Cell } from './scope.ts'
 import { stockKeys } from './stock.ts'
 import type { Entry, Field } from './yaml.ts'
 
-const keys = ['make', 'clearance', 'seam', 'flap', ...stockKeys]
+/** The keys of an envelope, and how it can be made. */
+export const envelopeKeys = ['make', 'clearance', 'seam', 'flap', ...stockKeys] as const
+export const envelopeMakes = ['diagonal', 'side seam'] as const
 
 /**
  * Reads the envelope. Its inside is the shut card with the clearance, and the card's thickness on both.
@@ -32,8 +34,8 @@ export function envelopeCell(
 ): Cell<Envelope> {
   const fields = value.kind === 'map' ? value.fields : new Map()
   const get = (key: string): Entry | undefined => fields.get(key)?.value
-  checkKeys(bench, fields, keys, 'the envelope')
-  const wanted = wordOf(bench, value.kind === 'text' ? value : get('make'), ['diagonal', 'side seam'])
+  checkKeys(bench, fields, envelopeKeys, 'the envelope')
+  const wanted = wordOf(bench, value.kind === 'text' ? value : get('make'), envelopeMakes)
   const clearance = lengthCell(bench, 'envelope.clearance', get('clearance'), '1/4 in', 'up')
   const seam = lengthCell(bench, 'envelope.seam', get('seam'), '3/8 in', 'up')
   const flap = lengthCell(bench, 'envelope.flap', get('flap'), '3/4 in', 'up')

@@ -11,7 +11,9 @@ import type { Bond, Side } from './structure.ts'
 import { namesIn, type Target, targetsOn } from './targets.ts'
 import type { Field } from './yaml.ts'
 
-const keys = ['on', 'side', 'border', 'raise', ...stockKeys]
+/** The keys of a layer, and the words for its side. */
+export const layerKeys = ['on', 'side', 'border', 'raise', ...stockKeys] as const
+export const layerSides = ['inside', 'outside'] as const
 
 /** Reads one layer: a piece inset by its border on each panel that it is on. */
 export function layerCell(bench: Workbench, { key: name, keyPlace, value }: Field): PartCell {
@@ -24,7 +26,7 @@ export function layerCell(bench: Workbench, { key: name, keyPlace, value }: Fiel
       `The layer \`${name}\` has no keys`,
       'Write at least `on:` and `stock:`',
     )
-  checkKeys(bench, fields, keys, `the layer \`${name}\``)
+  checkKeys(bench, fields, layerKeys, `the layer \`${name}\``)
   if (!fields.has('on') && value.kind === 'map')
     report(
       bench,
@@ -38,9 +40,7 @@ export function layerCell(bench: Workbench, { key: name, keyPlace, value }: Fiel
   const raise = raiseCell(bench, name, fields.get('raise')?.value)
   const stock = bench.stockOf(fields, 'paper')
   const on = fields.get('on')?.value
-  const sideWord = fields.has('side')
-    ? wordOf<'inside' | 'outside'>(bench, fields.get('side')?.value, ['inside', 'outside'])
-    : undefined
+  const sideWord = fields.has('side') ? wordOf(bench, fields.get('side')?.value, layerSides) : undefined
   const side = sideWord && (sideWord === 'inside' ? 'face' : 'back')
   bench.sheets.set(name, {
     on: () => namesIn(on).map(({ text }) => bench.nameOf(text.trim())),

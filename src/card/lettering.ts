@@ -9,7 +9,8 @@ import { checkKeys, lengthCell, report, say, textOf } from './reading.ts'
 import { stockKeys } from './stock.ts'
 import type { Entry, Field } from './yaml.ts'
 
-const keys = ['on', 'letters', 'widths', 'margin', 'raise', ...stockKeys]
+/** The keys of lettering. */
+export const letteringKeys = ['on', 'letters', 'widths', 'margin', 'raise', ...stockKeys] as const
 
 /** What a reader calls letters. The segmenter takes long to make, and plain English needs none. */
 const graphemesOf = (text: string): string[] => {
@@ -29,7 +30,7 @@ export function letteringCell(
 ): LetteringCell {
   const fields = value.kind === 'map' ? value.fields : new Map()
   const get = (key: string): Entry | undefined => fields.get(key)?.value
-  checkKeys(bench, fields, keys, `the lettering \`${name}\``)
+  checkKeys(bench, fields, letteringKeys, `the lettering \`${name}\``)
   const letters = lettersIn(bench, name, get('letters'), keyPlace)
   const widths = widthCells(bench, name, get('widths'), letters.length)
   const margin = lengthCell(bench, `${name}.margin`, get('margin'), '1/4 in', 'up')

@@ -5,12 +5,13 @@ import { someLeft } from './some-left.ts'
 import { stockKeys } from './stock.ts'
 import type { Entry, Field } from './yaml.ts'
 
-const keys = ['size', 'count', ...stockKeys]
+/** The keys of a loose piece. */
+export const looseKeys = ['size', 'count', ...stockKeys] as const
 
 /** Reads a loose piece: something to cut that has no place of its own in the mechanism. */
 export function looseCell(bench: Workbench, { key: name, keyPlace, value }: Field): PartCell {
   const fields = value.kind === 'map' ? value.fields : new Map()
-  checkKeys(bench, fields, keys, `the piece \`${name}\``)
+  checkKeys(bench, fields, looseKeys, `the piece \`${name}\``)
   if (!fields.has('size'))
     report(bench, 'missing-key', keyPlace, `The piece \`${name}\` has no size`, 'Add `size:`, width first')
   const size = sizeCell(bench, `${name}.size`, fields.get('size')?.value, 'nearest')

@@ -10,6 +10,9 @@ const foams: Readonly<Record<string, string>> = {
   'thick foam tape': '1/8 in',
 }
 
+/** The words for foam tape. */
+export const foamWords: readonly string[] = Object.keys(foams)
+
 /** How high foam holds something: a length, or one of the words for foam tape. It is what it is, off the ruler. */
 export function raiseCell(reading: Reading, name: string, entry: Entry | undefined): Cell<Length> {
   const foam = entry?.kind === 'text' ? foams[entry.text.trim()] : undefined
@@ -23,11 +26,7 @@ export function raiseCell(reading: Reading, name: string, entry: Entry | undefin
         'value',
         entry.place,
         `\`${name}\` cannot be raised by ${say(reading, raise)}`,
-        `Write a height such as \`raise: 1 mm\`, at most ${say(reading, highest)}, or one of ${Object.keys(
-          foams,
-        )
-          .map((word) => `\`${word}\``)
-          .join(', ')}`,
+        `Write a height such as \`raise: 1 mm\`, at most ${say(reading, highest)}, or one of ${foamWords.map((word) => `\`${word}\``).join(', ')}`,
       )
       return zero
     }

@@ -10,7 +10,9 @@ import type { Bond } from './structure.ts'
 import type { Target } from './targets.ts'
 import type { Entry, Field } from './yaml.ts'
 
-const keys = ['height', 'at', 'from', 'to', 'width', 'raise', ...stockKeys]
+/** The keys of a span, and the words for where on its panels it is. */
+export const spanKeys = ['height', 'at', 'from', 'to', 'width', 'raise', ...stockKeys] as const
+export const spanPlaces = ['bottom', 'top', 'middle'] as const
 
 /**
  * Reads one span: a strip that reaches from one panel of the mechanism to another and is stuck on both. From a panel to
@@ -19,7 +21,7 @@ const keys = ['height', 'at', 'from', 'to', 'width', 'raise', ...stockKeys]
 export function spanCell(bench: Workbench, { key: name, keyPlace, value }: Field): PartCell {
   const fields = value.kind === 'map' ? value.fields : new Map()
   const get = (key: string): Entry | undefined => fields.get(key)?.value
-  checkKeys(bench, fields, keys, `the span \`${name}\``)
+  checkKeys(bench, fields, spanKeys, `the span \`${name}\``)
   if (!fields.has('height'))
     report(
       bench,

@@ -30,6 +30,13 @@ export const frontMatterKeys = [
   'credits',
 ] as const
 
+/** The keys of the front matter that want one of a few words; the first is usual. */
+export const frontMatterWords = {
+  level: ['beginner', 'improver', 'advanced'],
+  units: ['in', 'mm'],
+  for: ['anyone', 'children'],
+} as const
+
 /** The front matter of a parsed file, as YAML with its place; undefined when there is none. */
 export function frontMatterBlock(tree: Root, source: Source): YamlBlock | undefined {
   const [node] = tree.children
@@ -72,11 +79,11 @@ export function readFrontMatter(
     frontMatter: {
       title: title ?? 'Untitled lesson',
       ...(summary && { summary }),
-      level: wordOf(reading, entry('level'), ['beginner', 'improver', 'advanced']),
-      units: wordOf(reading, entry('units'), ['in', 'mm']),
+      level: wordOf(reading, entry('level'), frontMatterWords.level),
+      units: wordOf(reading, entry('units'), frontMatterWords.units),
       ...gridOf(reading, entry('grid')),
       sizes: sizesOf(reading, entry('sizes')),
-      for: wordOf(reading, entry('for'), ['anyone', 'children']),
+      for: wordOf(reading, entry('for'), frontMatterWords.for),
       ...timeOf(reading, entry('time')),
       allow: allowedIn(reading, entry('allow')),
       lang: lang ?? 'en',

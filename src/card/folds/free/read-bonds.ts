@@ -19,7 +19,8 @@ export interface WrittenBond {
   readonly height: Cell<Length>
 }
 
-const keys = ['panel', 'onto', 'side', 'edge', ...edges, 'over', 'turn', 'raise']
+/** The keys of a bond. */
+export const bondKeys = ['panel', 'onto', 'side', 'edge', ...edges, 'over', 'turn', 'raise'] as const
 
 /** Reads what is stuck on what: `{panel: tab, onto: wall, right: 0 in, bottom: 1 in, side: outside, over: yes}`. */
 export function readBonds(
@@ -29,7 +30,7 @@ export function readBonds(
 ): WrittenBond[] {
   return fieldsWith.flatMap((field) =>
     groupsIn(reading, field, '{panel: tab, onto: wall}').flatMap(({ fields, place }, i): WrittenBond[] => {
-      checkKeys(reading, fields, keys, 'a bond')
+      checkKeys(reading, fields, bondKeys, 'a bond')
       const get = (key: string) => fields.get(key)?.value
       const panel = panelIn(reading, 'panel', get('panel'), names, place)
       const onto = panelIn(reading, 'onto', get('onto'), names, place)

@@ -16,6 +16,9 @@ export interface WrittenStand {
   readonly until?: WrittenStop
 }
 
+/** The keys of `stand`. */
+export const standKeys = ['panel', 'rests', 'turn', 'creases', 'until'] as const
+
 /**
  * Reads `stand`: the panel that stays put, whether it stands upright or lies flat, how the card is turned to the viewer,
  * how far creases are bent, and what stops the card.
@@ -27,7 +30,7 @@ export function readStand(reading: Reading, fields: Fields, sheets: readonly Wri
     '`stand` wants a group of keys',
     'Write `stand: {panel: back, rests: upright}`',
   )
-  checkKeys(reading, own, ['panel', 'rests', 'turn', 'creases', 'until'], '`stand`')
+  checkKeys(reading, own, standKeys, '`stand`')
   const names = panelNames(sheets)
   const get = (key: string) => own.get(key)?.value
   const [panel, turn] = [get('panel'), get('turn')]

@@ -4,7 +4,7 @@ import type { Entry, Field, Fields } from '../../yaml.ts'
 import { type Along, acrossOf, type WrittenPanel, type WrittenStrip } from './written.ts'
 
 /** The keys of a strip that is one of several of its sheet. */
-const stripKeys = ['panels', 'creases', 'along', 'width', 'height']
+export const stripKeys = ['panels', 'creases', 'along', 'width', 'height'] as const
 
 /** Reads one strip of several. `along` is what it has when it does not say. */
 export function readStrip(

@@ -16,7 +16,8 @@ export interface WrittenSlit {
   readonly lineOn: (plate: Plate) => Segment | undefined
 }
 
-const keys = ['on', 'along', 'left', 'bottom', 'length']
+/** The keys of a slit. */
+export const slitKeys = ['on', 'along', 'left', 'bottom', 'length'] as const
 
 /** Reads `slits`: a name, the panel it is `on`, which way it runs, its `length`, and how far it is from the edges. */
 export function readSlits(reading: Reading, fields: Fields, names: readonly string[]): WrittenSlit[] {
@@ -43,7 +44,7 @@ function readSlit(
     `The slit \`${name}\` wants a group of keys`,
     'Write `{on: back, length: 2 in}`',
   )
-  checkKeys(reading, fields, keys, `the slit \`${name}\``)
+  checkKeys(reading, fields, slitKeys, `the slit \`${name}\``)
   const on = panelIn(reading, 'on', fields.get('on')?.value, names, keyPlace)
   const along = wordOf<Along>(reading, fields.get('along')?.value, ['width', 'height'])
   const length = fields.get('length')?.value
