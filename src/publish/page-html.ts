@@ -2,7 +2,7 @@ import { escapeHtml } from './html-text.ts'
 import { endLinks, trial } from './layout.ts'
 import { htmlMark } from './our-marks.ts'
 import { type Paper, pageCss } from './page-css.ts'
-import type { Setting } from './pdf.ts'
+import type { Setting } from './setting.ts'
 import type { HandoutView } from './view.ts'
 
 /** Nothing is fetched and nothing runs: styles stand in the page, fonts and pictures are data. */

@@ -1,8 +1,9 @@
 import type { Browser, HTTPRequest, Page } from 'puppeteer-core'
 import { openPage, startBrowser, stopBrowser, timeLimit } from './launch.ts'
-import { flaws, type Layout, layoutOf, trial, withStageApart } from './layout.ts'
+import { layoutOf, trial } from './layout.ts'
 import { markOurs } from './pdf-mark.ts'
 import { OutsideError } from './problems.ts'
+import { bestLayout, type Layout, type Setting } from './setting.ts'
 
 /** A printed page. */
 export interface Print {
@@ -11,12 +12,6 @@ export interface Print {
   /** The other setting that was taken, if its pages fall better. */
   readonly setting?: Setting
 }
-
-/**
- * Settings that a theme offers besides its usual one, as classes of the root: `tight` takes a little less room, `apart`
- * starts the last stage on a page of its own.
- */
-export type Setting = 'tight' | 'apart' | 'tight apart'
 
 /**
  * Prints a page that stands alone as a tagged PDF, with title, language, outline and page numbers from the page itself.
@@ -67,8 +62,7 @@ async function firstWithin(
   let [low, high] = [0, settings.length]
   while (low < high) {
     const middle = (low + high) >> 1
-    await setClass(page, `${trial} ${settings[middle]}`)
-    const { pages } = layoutOf(await page.pdf({ ...sizes, tagged: false, outline: false }))
+    const { pages } = await layoutIn(page, settings[middle])
     // What is too wide the browser would shrink, margins and all, or cut off.
     const tooWide = await page.evaluate('document.documentElement.scrollWidth > innerWidth')
     if (pages > most || tooWide) low = middle + 1
@@ -110,36 +104,15 @@ async function inPage<T>(
 }
 
 async function bestPrint(page: Page): Promise<Print> {
-  const { layout, setting } = await bestLayout(page)
+  const { layout, setting } = await bestLayout((setting) => layoutIn(page, setting))
   await setClass(page, setting ?? '')
   return { pdf: markOurs(await pdfOf(page)), pages: layout.pages, ...(setting && { setting }) }
 }
 
-interface Tried {
-  readonly layout: Layout
-  readonly flaws: number
-  readonly setting?: Setting
-}
-
-async function bestLayout(page: Page): Promise<Tried> {
-  const usual = await tryOut(page)
-  if (usual.flaws === 0) return usual
-  const tight = await tryOut(page, 'tight')
-  if (tight.layout.pages < usual.layout.pages || tight.flaws === 0) return tight
-  // If the last page is all that is wrong with one of the two, a whole stage on it may cure that.
-  const apart = await tryOut(page, gapsOf(tight) < gapsOf(usual) ? 'tight apart' : 'apart')
-  const tried = [usual, tight, apart].filter(({ layout }) => layout.pages <= usual.layout.pages)
-  return tried.reduce((best, other) => (other.flaws < best.flaws ? other : best))
-}
-
-const gapsOf = ({ layout }: Tried): number => flaws({ ...layout, lastFill: 1 })
-
 /** Where things fall in a setting. Nothing is drawn for that, which takes a third of the time. */
-async function tryOut(page: Page, setting?: Setting): Promise<Tried> {
+async function layoutIn(page: Page, setting?: string): Promise<Layout> {
   await setClass(page, `${trial} ${setting ?? ''}`)
-  const layout = layoutOf(await page.pdf({ ...sizes, tagged: false, outline: false }))
-  const counted = setting?.endsWith('apart') ? withStageApart(layout) : layout
-  return { layout, flaws: flaws(counted), ...(setting && { setting }) }
+  return layoutOf(await page.pdf({ ...sizes, tagged: false, outline: false }))
 }
 
 const setClass = (page: Page, name: string): Promise<unknown> =>

@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest'
 import { handoutHtml } from '../../src/publish/html.ts'
-import { flaws, layoutOf } from '../../src/publish/layout.ts'
+import { layoutOf } from '../../src/publish/layout.ts'
 import { printHandout, printPdf } from '../../src/publish/pdf.ts'
+import { flaws } from '../../src/publish/setting.ts'
 import { openPdf } from './pdf-reading.ts'
 import { withBrowser } from './with-browser.ts'
 
