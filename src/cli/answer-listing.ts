@@ -2,6 +2,7 @@ import { extname } from 'node:path'
 import type { FilledLesson } from '../lesson/lesson.ts'
 import type { Listing } from '../workshop/listing.ts'
 import { listingText } from '../workshop/listing-text.ts'
+import type { Table } from '../workshop/table.ts'
 import { answer, asJson } from './answer.ts'
 import type { Options } from './flags.ts'
 import type { Outside } from './outside.ts'
@@ -11,20 +12,20 @@ export interface Forms {
   readonly json: () => unknown
   readonly listing: () => Listing
   /** Missing where a list is none that a spreadsheet would want. */
-  readonly csv?: () => Promise<string>
+  readonly tables?: () => Promise<readonly Table[]>
   /** Columns of the terminal beyond which the last cell of a row goes on below itself. */
   readonly width?: number
 }
 
 /**
- * Gives a list to the terminal, or as the kind of file that `-o` names: text, Markdown, comma-separated values, or
- * printed in the style of a lesson's handout.
+ * Gives a list to the terminal, or as the kind of file that `-o` names: text, Markdown, comma-separated values, a
+ * workbook, or printed in the style of a lesson's handout.
  *
  * @param from the file that it is made from, and a word for the names of the files.
  * @throws what `printPages` throws.
  */
 export async function answerListing(
-  { json, listing, csv, width }: Forms,
+  { json, listing, tables, width }: Forms,
   lesson: FilledLesson,
   from: { readonly path: string; readonly what: string },
   options: Options,
@@ -39,7 +40,14 @@ export async function answerListing(
     const { listingMarkdown } = await import('../workshop/listing-markdown.ts')
     return answer(listingMarkdown(listing()), options, outside)
   }
-  if (ending === '.csv' && csv) return answer(await csv(), options, outside)
+  if (tables && ending === '.csv') {
+    const { tablesCsv } = await import('../workshop/table-csv.ts')
+    return answer(tablesCsv(await tables()), options, outside)
+  }
+  if (tables && ending === '.xlsx') {
+    const { writeWorkbook } = await import('./write-workbook.ts')
+    return writeWorkbook(output, listing().title, await tables(), options, outside)
+  }
   const { printListing } = await import('./commands/printing.ts')
   await printListing(listing(), lesson, from, options, outside)
 }

@@ -27,7 +27,11 @@ export async function kitOfClass(path: string, options: Options, outside: Outsid
   const kit = classKit(read.file, read.lessons, plan.purchases, shortFindings(plan.short, read.file))
   // In JSON they are part of the answer.
   if (!options.json) tellFindings(path, kit.findings, options, outside)
-  const forms = { json: () => classKitJson(kit), listing: () => classKitListing(kit) }
+  const forms = {
+    json: () => classKitJson(kit),
+    listing: () => classKitListing(kit),
+    tables: async () => (await import('../../workshop/class/class-kit-tables.ts')).classKitTables(kit),
+  }
   await answerListing(forms, first.lesson, { path, what: 'kit' }, options, outside)
   return hasErrors(kit.findings) ? exitCodes.lessonErrors : exitCodes.done
 }

@@ -19,7 +19,11 @@ export const kit: Action = async ([path = ''], options, outside) => {
   const lesson = await lessonFrom(path, options, outside)
   if (!tellFindings(path, lesson.findings, options, outside)) return exitCodes.lessonErrors
   const kit = makeKit(lesson, people, spare)
-  const forms = { json: () => kitJson(kit), listing: () => kitListing(kit) }
+  const forms = {
+    json: () => kitJson(kit),
+    listing: () => kitListing(kit),
+    tables: async () => (await import('../../workshop/kit-tables.ts')).kitTables(kit),
+  }
   await answerListing(forms, lesson, { path, what: 'kit' }, options, outside)
   return exitCodes.done
 }

@@ -19,7 +19,7 @@ export const runsheet: Action = async ([path = ''], options, outside) => {
   const forms = {
     json: () => runSheetJson(sheet),
     listing: () => runSheetListing(sheet),
-    csv: async () => (await import('../../workshop/class/run-sheet-csv.ts')).runSheetCsv(sheet),
+    tables: async () => (await import('../../workshop/class/run-sheet-tables.ts')).runSheetTables(sheet),
     width: terminalWidth,
   }
   await answerListing(forms, first.lesson, { path, what: 'run-sheet' }, options, outside)

@@ -12,6 +12,9 @@ import { tellFindings } from '../lesson-file.ts'
 import { planProgress } from '../plan-progress.ts'
 import { exitCodes } from '../problems.ts'
 
+/** Without drawings. */
+const listEndings = ['.txt', '.md', '.csv', '.xlsx']
+
 /** `sheets CLASS`: the cutting plan of a class, to the terminal, or as the kind of file that `-o` names. */
 export const sheets: Action = async ([path = ''], options, outside) => {
   const read = await classFrom(path, options, outside)
@@ -22,9 +25,14 @@ export const sheets: Action = async ([path = ''], options, outside) => {
   const plan = await planClass(file, lessons, { unit, progress: planProgress(options, outside) })
   const findings = shortFindings(plan.short, file)
   const title = classTitle(file, lessons)
-  const forms = { json: () => sheetsJson(plan, unit), listing: () => sheetsListing(title, plan, unit) }
+  const forms = {
+    json: () => sheetsJson(plan, unit),
+    listing: () => sheetsListing(title, plan, unit),
+    tables: async () =>
+      (await import('../../workshop/class/sheets-tables.ts')).sheetsTables(title, plan, unit),
+  }
   const { output, json } = options
-  if (json || output === undefined || ['.txt', '.md'].includes(extname(output).toLowerCase()))
+  if (json || output === undefined || listEndings.includes(extname(output).toLowerCase()))
     await answerListing(forms, first.lesson, { path, what: 'sheets' }, options, outside)
   else {
     const { printSheets } = await import('./printing.ts')

@@ -67,7 +67,7 @@ export const layoutHeading = (
 ): string =>
   `${stock}, ${formatSize(sheet.size, unit)}${layouts.length > 1 ? `, ${letterOf(i)}` : ''}: cut ${times} like this`
 
-const letterOf = (i: number): string =>
+export const letterOf = (i: number): string =>
   i < 26 ? String.fromCharCode(65 + i) : `${letterOf(Math.floor(i / 26) - 1)}${letterOf(i % 26)}`
 
 function layoutSection(plan: SheetPlan, layout: Layout, i: number, unit: Unit): Section {
