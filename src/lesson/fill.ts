@@ -1,12 +1,16 @@
+import type { Root } from 'mdast'
 import { proveCard } from '../fold/prove-card.ts'
 import type { Finding } from '../length/finding.ts'
 import type { Length, Unit } from '../length/length.ts'
+import type { Course } from './actions/course.ts'
+import { withDrying } from './actions/drying.ts'
+import { withWork } from './actions/step-work.ts'
 import { wishedSize } from './closed-wish.ts'
 import { mainCard } from './figure-target.ts'
 import { saidInSteps } from './figures/said.ts'
 import { inFileOrder } from './file-order.ts'
 import { fillTree } from './fill-tree.ts'
-import type { FilledLesson, Lesson, ProvenCard, Wishes } from './lesson.ts'
+import type { FilledLesson, Lesson, ProvenCard, Step, Wishes } from './lesson.ts'
 import { type Filling, measureText } from './measure.ts'
 import { namesOf } from './names.ts'
 import type { FigureNode } from './nodes.ts'
@@ -54,8 +58,9 @@ export function fillLesson(lesson: Lesson, wishes: Wishes = {}): FilledLesson {
     },
   })
   const { supplies, findings: ofSupplies } = readSupplies(lesson.supplies, filling)
-  const built = { frontMatter, unit, grid, tree, cards, supplies, steps: withStages(lesson.steps, tree) }
-  const prose = proseOf({ lesson, filled: built })
+  const read = { frontMatter, unit, grid, tree, cards, supplies }
+  const prose = proseOf({ lesson, filled: read })
+  const built = { ...read, steps: stepsOf(lesson, tree, prose.course()) }
   const dangers = dangersOf({ lesson, filled: built, sentences: prose.sentences(), mentions: prose.mentions })
   const said = saidInSteps(prose.sentences(), prose.course())
   const filled = { ...built, said, cautions: cautionsOf(dangers, tree, frontMatter) }
@@ -72,6 +77,10 @@ export function fillLesson(lesson: Lesson, wishes: Wishes = {}): FilledLesson {
     ]),
   }
 }
+
+/** The steps with what the tree and their words say of them. */
+const stepsOf = ({ steps }: Lesson, tree: Root, course: Course): Step[] =>
+  withWork(withDrying(withStages(steps, tree), course), course)
 
 function proveCards(
   lesson: Lesson,

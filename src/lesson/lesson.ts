@@ -77,7 +77,32 @@ export interface Step {
   /** The heading above its list. */
   readonly stage?: string
   readonly minutes?: number
+  readonly drying?: Drying
+  /** What can be done before the class; missing where nothing can. */
+  readonly work?: StepWork
   readonly place: Place
+}
+
+/** What a step asks for, as far as it can be done before the class. */
+export interface StepWork {
+  /** A piece is cut from its sheet. */
+  readonly cuts: boolean
+  /** Something is scored. */
+  readonly scores: boolean
+  /** And something else is done, or may be. */
+  readonly more: boolean
+}
+
+/** How long what a step leaves must lie before it is used again. Hands are free meanwhile. */
+export interface Drying {
+  readonly minutes: number
+  /** Names of what dries, as far as the words of the step say it. */
+  readonly of: readonly string[]
+  /**
+   * The step that must wait for it: the next one that uses the same piece, or else the next one. None behind the last
+   * step, and as long as the words have not been read.
+   */
+  readonly before?: number
 }
 
 /** A lesson as read, before any card is built. */

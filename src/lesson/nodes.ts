@@ -22,6 +22,12 @@ export interface MinutesNode extends Node {
   minutes: number
 }
 
+/** `:drying[20 min]` */
+export interface DryingNode extends Node {
+  type: 'drying'
+  minutes: number
+}
+
 export type CalloutKind = 'tip' | 'caution' | 'ahead' | 'variation'
 
 /**
@@ -80,6 +86,7 @@ declare module 'mdast' {
   interface PhrasingContentMap {
     measure: MeasureNode
     minutes: MinutesNode
+    drying: DryingNode
   }
   interface BlockContentMap {
     callout: CalloutNode
@@ -89,6 +96,7 @@ declare module 'mdast' {
   interface RootContentMap {
     measure: MeasureNode
     minutes: MinutesNode
+    drying: DryingNode
     callout: CalloutNode
     figure: FigureNode
     scan: ScanNode

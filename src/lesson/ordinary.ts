@@ -5,7 +5,8 @@ import type { FigureNode, ScanNode } from './nodes.ts'
 export type DrawFigure = (figure: FigureNode) => BlockContent | undefined
 
 /**
- * A lesson's tree with nodes of its own replaced by those of mdast, in place: a measure is text, minutes are `(5 min)`,
+ * A lesson's tree with nodes of its own replaced by those of mdast, in place: a measure is text, minutes are `(5 min)`
+ * and `(dries 20 min)`,
  * a call-out is a block quote that becomes `<div class="callout callout-tip">`, a figure is its caption or what `draw`
  * makes of it, a code to scan is its link, and each list of steps starts with the number of its first step.
  */
@@ -28,6 +29,8 @@ function replaceIn(node: Nodes, draw: DrawFigure): void {
         return [{ type: 'text', value: child.text ?? `{${child.value}}`, ...position }]
       case 'minutes':
         return [{ type: 'text', value: `(${child.minutes} min)`, ...position }]
+      case 'drying':
+        return [{ type: 'text', value: `(dries ${child.minutes} min)`, ...position }]
       case 'callout':
         return [
           {

@@ -4,7 +4,7 @@ import type { Heading, List, ListItem, Nodes, Root } from 'mdast'
 import { visit } from 'unist-util-visit'
 import type { Finding } from '../length/finding.ts'
 import type { ProvenCard, Step } from '../lesson/lesson.ts'
-import { minutesText } from './facts.ts'
+import { dryingText, minutesText } from './facts.ts'
 import { type Draw, figureHast } from './figure.ts'
 import { type Html, html } from './html-text.ts'
 import { lessonFigures } from './lesson-figures.ts'
@@ -17,6 +17,8 @@ export interface StepView {
   readonly number: number
   readonly body: Html
   readonly minutes: string | null
+  /** `Dries 20 min before step 7.` */
+  readonly drying: string | null
   readonly figures: readonly Html[]
   readonly across: readonly Html[]
 }
@@ -88,11 +90,12 @@ export function bodyView(
       const element = figureHast(made.drawn, caption, node.show, made.id)
       ;(made.drawn.across ? across : beside).push(html(toHtml(element)))
     }
-    const minutes = steps.find((step) => step.number === number)?.minutes
+    const { minutes, drying } = steps.find((step) => step.number === number) ?? {}
     return {
       number,
       body: html(proseHtml(rest, inStep)),
       minutes: minutes === undefined ? null : minutesText(minutes),
+      drying: drying ? dryingText(drying) : null,
       figures: beside,
       across,
     }

@@ -1,4 +1,4 @@
-import type { FrontMatter } from '../lesson/lesson.ts'
+import type { Drying, FrontMatter } from '../lesson/lesson.ts'
 
 /** Who a lesson is for. */
 export const levelWords: Readonly<Record<FrontMatter['level'], string>> = {
@@ -30,3 +30,7 @@ export function minutesText(minutes: number): string {
   const parts = [...(hours > 0 ? [`${hours}\u00a0h`] : []), ...(rest > 0 ? [`${rest}\u00a0min`] : [])]
   return parts.join('\u00a0')
 }
+
+/** How long something dries, and what waits for it. */
+export const dryingText = ({ minutes, before }: Drying): string =>
+  `Dries ${minutesText(minutes)}${before === undefined ? '' : ` before step\u00a0${before}`}.`

@@ -5,7 +5,14 @@ import type { Definition, Heading, Image, ImageReference, Link, Nodes, Root } fr
 import remarkRehype, { type Options } from 'remark-rehype'
 import { visit } from 'unist-util-visit'
 import { VFile } from 'vfile'
-import type { CalloutNode, FigureNode, MeasureNode, MinutesNode, ScanNode } from '../lesson/nodes.ts'
+import type {
+  CalloutNode,
+  DryingNode,
+  FigureNode,
+  MeasureNode,
+  MinutesNode,
+  ScanNode,
+} from '../lesson/nodes.ts'
 import { calloutHast } from './callout.ts'
 import { minutesText } from './facts.ts'
 import { measureSpan } from './measure.ts'
@@ -69,6 +76,8 @@ const handlers = (context: ProseContext): Record<string, Handler> => ({
       : (measureSpan(node.text) as Made),
   minutes: (_, { minutes }: MinutesNode) =>
     context.hideMinutes ? undefined : h('span', { className: ['minutes'] }, minutesText(minutes)),
+  drying: (_, { minutes }: DryingNode) =>
+    context.hideMinutes ? undefined : h('span', { className: ['minutes'] }, `dries ${minutesText(minutes)}`),
   callout(state, node: CalloutNode) {
     const [first, ...rest] = node.children
     const titled = first?.type === 'paragraph' && first.data !== undefined && 'directiveLabel' in first.data

@@ -5,6 +5,7 @@ import type { Finding } from '../length/finding.ts'
 import { formatGrid } from '../length/format.ts'
 import { mainCard } from '../lesson/figure-target.ts'
 import type { FilledLesson } from '../lesson/lesson.ts'
+import { timeOfSteps } from '../lesson/time-of-steps.ts'
 import { type BlockView, bodyView, type StageView } from './body.ts'
 import { type CardView, cardView, shutText } from './card-view.ts'
 import { levelWords, timeText } from './facts.ts'
@@ -66,7 +67,7 @@ export function handoutView(
   const cards = lesson.cards.map(({ card }) => card)
   const main = mainCard(cards)
   const body = bodyView(tree, steps, lesson.cards, draw, pictures, codes)
-  const minutes = steps.reduce((sum, step) => sum + (step.minutes ?? 0), 0)
+  const minutes = timeOfSteps(steps)
   const view: HandoutView = {
     title: frontMatter.title,
     lang: frontMatter.lang,

@@ -140,6 +140,11 @@ describe('minutes', () => {
     ['1. a :minutes[5', 'directive-shape', ':minutes', 'Write `:minutes[5]`, with the number of minutes'],
     ['1. a ::minutes[5]', 'directive-shape', '::minutes', 'Write `:minutes[5]`, with the number of minutes'],
     ['a :minutes[5]', 'minutes-place', ':minutes[5]', 'Put them into an item of a numbered list'],
+    ['1. a :drying[long]', 'drying', ':drying[long]', 'Write `:drying[20 min]`'],
+    ['1. a :drying[0 min]', 'drying', ':drying[0 min]', 'Write `:drying[20 min]`'],
+    ['1. a :dryng[5]', 'unknown-directive', ':dryng', 'Write `:drying[20 min]`'],
+    ['1. a ::drying[5]', 'directive-shape', '::drying', 'Write `:drying[20 min]`, with how long it dries'],
+    ['a :drying[20 min]', 'minutes-place', ':drying[20 min]', 'Put it into an item of a numbered list'],
   ])('%j', (text, ...finding) => {
     expect(told(text)).toEqual([finding])
   })

@@ -36,7 +36,7 @@ export const callout: Handler<ContainerDirective> = (node, walk, at, descend) =>
     ...(node.position && { position: node.position }),
   }
   // Minutes in a call-out are not those of the step around it.
-  descend(made, { ...at, top: false, callout: true, addMinutes: () => {} })
+  descend(made, { ...at, top: false, callout: true, addMinutes: () => {}, addDrying: () => {} })
   return own === node.children.length ? made : [made, ...after(node.children.slice(own), descend, at)]
 }
 

@@ -3,6 +3,7 @@ import { report } from '../../card/reading.ts'
 import { placeOf, written } from '../source.ts'
 import { block } from './block.ts'
 import { callout } from './callout.ts'
+import { drying } from './drying.ts'
 import { figure } from './figure.ts'
 import { image } from './image.ts'
 import { heading, list } from './list.ts'
@@ -19,7 +20,8 @@ const handlers = {
   code: block,
   containerDirective: callout,
   leafDirective: (node, ...rest) => (node.name === 'scan' ? scan : figure)(node, ...rest),
-  textDirective: (node, ...rest) => (node.name === 'meant' ? meant : minutes)(node, ...rest),
+  textDirective: (node, ...rest) =>
+    (node.name === 'meant' ? meant : node.name === 'drying' ? drying : minutes)(node, ...rest),
   mdxTextExpression: measure,
   paragraph,
   heading,

@@ -21,13 +21,19 @@ export const list: Handler<List> = (node, walk, at, descend) => {
     const addMinutes = (more: number): void => {
       minutes += more
     }
-    descend(item, { ...at, top: false, addMinutes })
+    let drying = 0
+    // What dries at the same time is dry with the last of it.
+    const addDrying = (one: number): void => {
+      drying = Math.max(drying, one)
+    }
+    descend(item, { ...at, top: false, addMinutes, addDrying })
     const number = walk.steps.length + 1
     item.data = { ...item.data, step: number }
     walk.steps.push({
       number,
       ...(walk.stage !== undefined && { stage: walk.stage }),
       ...(minutes > 0 && { minutes }),
+      ...(drying > 0 && { drying: { minutes: drying, of: [] } }),
       place: placeOf(item.position),
     })
   }

@@ -9,9 +9,24 @@ type Kind = keyof typeof directiveNames
 const kinds = Object.keys(directiveNames) as Kind[]
 const allNames: readonly string[] = kinds.flatMap((kind) => directiveNames[kind] as readonly string[])
 
+type TextName = (typeof directiveNames.text)[number]
+
+const textExamples: Record<TextName, string> = {
+  minutes: ':minutes[5]',
+  drying: ':drying[20 min]',
+  meant: ':meant[2 mm]',
+}
+
+/** What stands in their brackets. */
+const textContents: Record<TextName, string> = {
+  minutes: 'the number of minutes',
+  drying: 'how long it dries',
+  meant: 'what is meant',
+}
+
 /** How many colons the directives of a kind take, and how one is written. */
 const shapes = {
-  text: { colons: 1, example: (name: string) => (name === 'meant' ? ':meant[2 mm]' : `:${name}[5]`) },
+  text: { colons: 1, example: (name: string) => textExamples[name as TextName] },
   leaf: {
     colons: 2,
     example: (name: string) => (name === 'scan' ? scanExample : `::${name}[caption]{show=flat}`),
@@ -49,7 +64,7 @@ export function reportShape(walk: Walk, colons: number, name: string, place: Pla
   const kind = kindOf(name) ?? 'text'
   const { example } = shapes[kind]
   const cure = {
-    text: `Write \`${example(name)}\`, with ${name === 'meant' ? 'what is meant' : 'the number of minutes'}`,
+    text: `Write \`${example(name)}\`, with ${textContents[name as TextName]}`,
     leaf: `Write \`${example(name)}\` on a line of its own`,
     container: `Write \`${example(name)}\` on a line of its own, the text below it, and \`:::\` below that`,
   }[kind]

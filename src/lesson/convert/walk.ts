@@ -27,6 +27,8 @@ export interface At {
   readonly callout: boolean
   /** Adds minutes to the step around; absent outside of steps and call-outs. */
   readonly addMinutes?: (minutes: number) => void
+  /** Says that what the step around leaves must dry so long, in minutes; absent as above. */
+  readonly addDrying?: (minutes: number) => void
   /** Lines that look like a directive but are none: offsets from and to. What is in them stays text. */
   readonly stray: [number, number][]
 }

@@ -1,5 +1,6 @@
 import type { Place } from '../../length/finding.ts'
 import type { Sentence } from '../prose/sentence.ts'
+import { timeOfSteps } from '../time-of-steps.ts'
 import type { Rule, RuleInput } from './rule.ts'
 
 /** The steps take longer than the class. */
@@ -7,14 +8,15 @@ export const classTime: Rule = {
   docs: [
     {
       name: 'class-time',
-      about: 'The minutes of the steps add up to more than the `time` of the class.',
+      about:
+        'The minutes of the steps, with the waiting for what dries, add up to more than the `time` of the class.',
       example:
         '---\ntitle: An example\ntime: 10 min\n---\n\n```card\nfold: side\nclosed: 5 x 7 in\n```\n\n1. Cut the base to {base.size}. :minutes[8]\n2. Score it at {base.scores}. :minutes[5]',
     },
   ],
   find: ({ filled: { frontMatter, steps } }) => {
     const { time } = frontMatter
-    const sum = steps.reduce((minutes, step) => minutes + (step.minutes ?? 0), 0)
+    const sum = timeOfSteps(steps)
     if (!time || sum <= time.minutes) return []
     const longest = steps.reduce((a, b) => ((b.minutes ?? 0) > (a.minutes ?? 0) ? b : a))
     return [
@@ -41,7 +43,7 @@ export const untimedStep: Rule = {
   find: (input) => {
     const { frontMatter, steps } = input.filled
     // A time that cannot be read has been told.
-    if (input.lesson.findings.some(({ rule }) => rule === 'minutes')) return []
+    if (input.lesson.findings.some(({ rule }) => rule === 'minutes' || rule === 'drying')) return []
     const without = steps.filter((step) => step.minutes === undefined)
     if (without.length === steps.length)
       return frontMatter.time && steps.length > 0

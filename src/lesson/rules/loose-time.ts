@@ -15,12 +15,16 @@ const time = new RegExp(
 
 const everyInWords = new RegExp(`\\b${inWords}`, 'g')
 
+/** Words of a sentence whose time is that of something that lies. */
+const drying = /\b(?:dry|dries|drying|dried|harden|hardens|hardening|set hard|cures?|curing)\b/i
+
 /** A time stands in the words of a step, and does not count for the class. */
 export const looseTime: Rule = {
   docs: [
     {
       name: 'loose-time',
-      about: 'A step says in its words that something takes time, and its `:minutes[…]` do not hold it.',
+      about:
+        'A step says in its words that something takes time, and neither its `:minutes[…]` nor its `:drying[…]` hold it.',
       example: '1. Cut the base to {base.size}. Let the ink dry for 30 minutes. :minutes[5]',
     },
   ],
@@ -32,7 +36,8 @@ export const looseTime: Rule = {
       if (sentence.step === undefined || sentence.callout !== undefined) return []
       // Few sentences speak of time, and looking for numbers takes long.
       if (!/min|hour|hr/i.test(sentence.words)) return []
-      const counted = steps.find((step) => step.number === sentence.step)?.minutes ?? 0
+      const step = steps.find(({ number }) => number === sentence.step)
+      const counted = Math.max(step?.minutes ?? 0, step?.drying?.minutes ?? 0)
       return [...sentence.words.matchAll(time)].flatMap(({ index, 0: words }) =>
         told(sentence, index, words, counted),
       )
@@ -41,7 +46,7 @@ export const looseTime: Rule = {
 }
 
 function told(
-  { place, meant, measures }: Sentence,
+  { place, meant, measures, words: all }: Sentence,
   start: number,
   words: string,
   counted: number,
@@ -67,7 +72,7 @@ function told(
         counted > 0
           ? `\`${words}\` is more than the ${counted} min that the step counts for`
           : `\`${words}\` does not count for the time of the class`,
-      suggestion: `Write \`:minutes[${minutes}]\` if the class waits for it, or \`:meant[${words}]\` if it goes on meanwhile`,
+      suggestion: `Write \`:minutes[${minutes}]\` if the class waits for it, or \`${drying.test(all) ? `:drying[${minutes} min]` : `:meant[${words}]`}\` if it goes on meanwhile`,
       place: place(start, end),
     },
   ]

@@ -3,7 +3,7 @@ import type { Code, Construct, Effects, Extension, State, Tokenizer } from 'micr
 
 /** The directives of a lesson, by how many colons they take. Everything else with a colon is text. */
 export const directiveNames = {
-  text: ['minutes', 'meant'],
+  text: ['minutes', 'drying', 'meant'],
   leaf: ['figure', 'scan'],
   container: ['tip', 'caution', 'ahead', 'variation'],
 } as const

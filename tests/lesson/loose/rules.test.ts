@@ -133,7 +133,7 @@ describe('a time in the words of a step', () => {
     ],
     [
       '1. Let it dry for half an hour.',
-      'Write `:minutes[30]` if the class waits for it, or `:meant[half an hour]` if it goes on meanwhile',
+      'Write `:minutes[30]` if the class waits for it, or `:drying[30 min]` if it goes on meanwhile',
     ],
     [
       '1. Give it Twenty-five, no, twenty minutes.',
