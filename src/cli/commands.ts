@@ -112,6 +112,14 @@ export const commands: Readonly<Record<string, Command>> = {
     flags: [...wishes, 'paper', 'theme', 'json', ...file],
     load: async () => (await import('./commands/runsheet.ts')).runsheet,
   },
+  prepare: {
+    operands: 'CLASS',
+    least: 1,
+    most: 1,
+    help: 'list what to cut, score, have ready and pack on the evening before a class, and about how long it takes; `-o` names a `.pdf`, `.html` or `.md` file',
+    flags: [...wishes, 'paper', 'theme', 'json', ...file],
+    load: async () => (await import('./commands/prepare.ts')).prepare,
+  },
   labels: {
     operands: 'CLASS',
     least: 1,

@@ -21,7 +21,14 @@ export interface ClassFile {
   /** By the name of the stock, in the order of the file. */
   readonly sheets: ReadonlyMap<string, readonly SheetOffer[]>
   readonly supplies: ReadonlyMap<string, SupplyOffer>
+  /** Where in the shop things stand, in the teacher's own words and order; the rest comes last. */
+  readonly shop: readonly ShopGroup[]
+  /** What else is paid for, and what is to be earned. */
+  readonly price?: PriceWish
+  /** Where people sit; none when the file does not say. */
+  readonly tables: readonly SeatTable[]
   readonly trimmer: Trimmer
+  readonly prepare: Preparation
   readonly times: ClassTimes
   readonly labels: LabelSheet
 }
@@ -95,6 +102,30 @@ export interface SupplyOffer {
 export interface Trimmer {
   /** Lost at every cut: nothing with a blade. */
   readonly gap: Length
+  /** How many sheets it cuts at once. */
+  readonly stack: number
+}
+
+/** What is done before the class, and how long it takes. */
+export interface Preparation {
+  /** The pieces are cut from their sheets, as the cutting plan says. */
+  readonly cut: boolean
+  readonly score: boolean
+  /** For one of each, in minutes. */
+  readonly minutes: PreparationMinutes
+  /** Which of these the class file sets. */
+  readonly own: ReadonlySet<keyof PreparationMinutes>
+}
+
+export interface PreparationMinutes {
+  /** A cut of the trimmer, through all sheets that lie in it at once. */
+  readonly cut: number
+  /** A line scored on one piece. */
+  readonly score: number
+  /** A line of the packing list put into one kit. */
+  readonly item: number
+  /** One kit shut and labelled. */
+  readonly kit: number
 }
 
 /** When the class begins and should end, and what its time goes on besides the steps; in minutes. */

@@ -1,16 +1,21 @@
 import { checkKeys, type Reading, report, wordOf } from '../../card/reading.ts'
-import { type Fields, readYaml } from '../../card/yaml.ts'
+import { readYaml } from '../../card/yaml.ts'
 import type { Finding } from '../../length/finding.ts'
-import { zero } from '../../length/length.ts'
 import { readingOf, textsOf } from '../../lesson/yaml-reading.ts'
-import { countIn, lengthIn } from './amounts.ts'
+import { countIn } from './amounts.ts'
 import type { ClassFile, ClassLesson } from './class-file.ts'
 import { labelsIn } from './read-labels.ts'
 import { lessonsIn } from './read-lessons.ts'
 import { peopleIn } from './read-people.ts'
+import { priceIn } from './read-price.ts'
+import { prepareIn } from './read-prepare.ts'
 import { sheetsIn } from './read-sheets.ts'
+import { shopIn } from './read-shop.ts'
 import { suppliesOffered } from './read-supplies.ts'
+import { tablesIn } from './read-tables.ts'
 import { timeKeys, timesIn } from './read-times.ts'
+import { trimmerIn } from './read-trimmer.ts'
+import { seatFindings } from './seating.ts'
 
 const keys = [
   'title',
@@ -23,7 +28,11 @@ const keys = [
   'currency',
   'sheets',
   'supplies',
+  'shop',
+  'price',
+  'tables',
   'trimmer',
+  'prepare',
   'labels',
   ...timeKeys,
 ] as const
@@ -58,29 +67,16 @@ export function readClass(text: string): { file: ClassFile; findings: readonly F
       currency: currency?.text.trim() ?? '',
       sheets: sheetsIn(reading, entry('sheets')),
       supplies: suppliesOffered(reading, entry('supplies')),
-      trimmer: trimmerIn(reading, fields),
+      shop: shopIn(reading, entry('shop')),
+      ...(price && { price }),
+      tables,
+      trimmer: trimmerIn(reading, fields.get('trimmer')?.value),
+      prepare: prepareIn(reading, entry('prepare')),
       times: timesIn(reading, fields),
       labels: labelsIn(reading, fields.get('labels')),
     },
     findings,
   }
-}
-
-function trimmerIn(reading: Reading, fields: Fields): ClassFile['trimmer'] {
-  const entry = fields.get('trimmer')?.value
-  if (entry?.kind !== 'map') {
-    if (entry && entry.kind !== 'empty')
-      report(
-        reading,
-        'value',
-        entry.place,
-        '`trimmer` wants keys',
-        'Write for example `trimmer: {gap: 1 mm}`',
-      )
-    return { gap: zero }
-  }
-  checkKeys(reading, entry.fields, ['gap'], 'the trimmer')
-  return { gap: lengthIn(reading, entry.fields.get('gap')?.value, 'gap') ?? zero }
 }
 
 /** Whether as many choose as come. */

@@ -1,6 +1,7 @@
 import { type FindingJson, findingJson } from '../finding-json.ts'
 import { clockText } from './clock.ts'
 import type { RunSheet } from './run-sheet.ts'
+import type { Slot } from './slots.ts'
 
 /** What `runsheet --json` answers; times as `HH:MM`. */
 export interface RunSheetJson {
@@ -20,6 +21,10 @@ export interface RunSheetJson {
       readonly step?: number
       readonly stage?: string
       readonly lesson?: string
+      /** When what the step leaves is dry. */
+      readonly dryAt?: string
+      /** What of the step is done before the class. */
+      readonly beforehand?: Slot['beforehand']
     }[]
   }[]
   readonly findings: readonly FindingJson[]
@@ -34,7 +39,11 @@ export const runSheetJson = ({ title, end, over, ahead, courses, findings }: Run
   courses: courses.map((course) => ({
     title: course.title,
     finish: clockText(course.finish),
-    slots: course.slots.map(({ from, ...rest }) => ({ at: clockText(from), ...rest })),
+    slots: course.slots.map(({ from, dryAt, ...rest }) => ({
+      at: clockText(from),
+      ...rest,
+      ...(dryAt !== undefined && { dryAt: clockText(dryAt) }),
+    })),
   })),
   findings: findings.map(findingJson),
 })

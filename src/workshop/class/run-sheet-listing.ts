@@ -1,7 +1,8 @@
 import { groupBy } from '../../length/group-by.ts'
 import { count, type Listing, type Section, withoutEmptyColumns, words } from '../listing.ts'
 import { clockText } from './clock.ts'
-import type { RunSheet, Slot } from './run-sheet.ts'
+import type { RunSheet } from './run-sheet.ts'
+import { type Slot, slotWords } from './slots.ts'
 
 /** A run sheet as tables: what to have ready, then the class by the clock. */
 export function runSheetListing({ title, courses, end, over, ahead }: RunSheet): Listing {
@@ -59,13 +60,14 @@ function courseSections({ title, slots }: RunSheet['courses'][number], several: 
   )
 }
 
-function rowOf({ from, minutes: long, step, stage, words: what }: Slot, before: Slot | undefined): string[] {
+function rowOf(slot: Slot, before: Slot | undefined): string[] {
+  const { from, minutes: long, step, stage } = slot
   return [
     clockText(from),
     String(long),
     step === undefined ? '' : String(step),
     // Said once, where it begins.
     stage === undefined || stage === before?.stage ? '' : stage,
-    what,
+    slotWords(slot),
   ]
 }

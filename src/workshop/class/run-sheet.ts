@@ -1,24 +1,11 @@
-import type { Nodes } from 'mdast'
-import { visit } from 'unist-util-visit'
 import type { Finding } from '../../length/finding.ts'
 import { listOf } from '../../length/finding.ts'
 import type { FilledLesson } from '../../lesson/lesson.ts'
-import { plainText } from '../../lesson/plain-text.ts'
+import { aheadIn, type ToHaveReady } from './ahead.ts'
 import { atOnce, type ClassFile, type Pause } from './class-file.ts'
 import { type Clock, clockText } from './clock.ts'
+import { type Slot, slotsOf } from './slots.ts'
 import { classTitle, type Taught } from './taught.ts'
-
-/** A line of the run sheet. */
-export interface Slot {
-  readonly from: Clock
-  readonly minutes: number
-  readonly what: 'welcome' | 'step' | 'break' | 'clearing'
-  /** A step's first sentence, or the name of a break. */
-  readonly words: string
-  readonly step?: number
-  readonly stage?: string
-  readonly lesson?: string
-}
 
 /** What a class does from minute to minute. */
 export interface RunSheet {
@@ -34,7 +21,7 @@ export interface RunSheet {
   /** By how many minutes the longest course goes beyond that; 0 when it does not, or nothing is said. */
   readonly over: number
   /** What lessons say to have ready before the class. */
-  readonly ahead: readonly { readonly lesson: string; readonly step?: number; readonly words: string }[]
+  readonly ahead: readonly ToHaveReady[]
   readonly findings: readonly Finding[]
 }
 
@@ -50,7 +37,7 @@ export function runSheet(file: ClassFile, lessons: readonly Taught[]): RunSheet 
   const all = lessons.map(({ lesson }) => lesson)
   const groups = atOnce(file) ? all.map((lesson) => [lesson]) : [all]
   const courses = groups.map((group) => {
-    const slots = slotsOf(group, times, times.start ?? usualStart)
+    const slots = slotsOf(group, file, times.start ?? usualStart)
     const last = slots.at(-1)
     return {
       title: titlesOf(group),
@@ -79,69 +66,6 @@ function endOf({ times }: ClassFile, lessons: readonly FilledLesson[]): Clock | 
   const minutes = lessons.length === 1 ? only?.frontMatter.time?.minutes : undefined
   return minutes === undefined ? undefined : (times.start ?? usualStart) + minutes
 }
-
-function slotsOf(lessons: readonly FilledLesson[], times: ClassFile['times'], start: Clock): Slot[] {
-  const slots: Slot[] = []
-  let now = start
-  const put = (slot: Omit<Slot, 'from'>): void => {
-    slots.push({ from: now, ...slot })
-    now += slot.minutes
-  }
-  const pauses = times.breaks.filter(({ at }) => at >= start)
-  const pausesBy = (time: Clock): Pause[] => pauses.splice(0, pauses.filter(({ at }) => at <= time).length)
-  const rest = (pause: Pause): void => put({ minutes: pause.minutes, what: 'break', words: pause.name })
-  if (times.welcome > 0) put({ minutes: times.welcome, what: 'welcome', words: 'Welcome and what we make' })
-  for (const lesson of lessons) {
-    const texts = sentencesOf(lesson)
-    for (const { number, minutes = 0, stage } of lesson.steps) {
-      for (const pause of pausesBy(now + minutes / 2)) rest(pause)
-      put({
-        minutes,
-        what: 'step',
-        words: texts.get(number) ?? '',
-        step: number,
-        ...(stage !== undefined && { stage }),
-        lesson: lesson.frontMatter.title,
-      })
-    }
-  }
-  // A break makes the class longer, and the next one may come before it is over then.
-  for (let due = pausesBy(now + times.clearing); due.length > 0; due = pausesBy(now + times.clearing))
-    for (const pause of due) rest(pause)
-  if (times.clearing > 0) put({ minutes: times.clearing, what: 'clearing', words: 'Clear up' })
-  return slots
-}
-
-/** The first sentence of each step. */
-function sentencesOf({ tree }: FilledLesson): Map<number, string> {
-  const found = new Map<number, string>()
-  visit(tree, 'listItem', ({ data, children }) => {
-    const [first] = children
-    if (data?.step === undefined || !first) return
-    const text = oneLine(plainText(first))
-    found.set(data.step, /^.*?[.!?](?=\s|$)/.exec(text)?.[0] ?? text)
-  })
-  return found
-}
-
-/** What stands in `:::ahead`, with the step that it belongs to. */
-function aheadIn({ tree, frontMatter }: FilledLesson): RunSheet['ahead'] {
-  const found: { lesson: string; step?: number; words: string }[] = []
-  const walk = (node: Nodes, step: number | undefined): void => {
-    const own = node.type === 'listItem' ? (node.data?.step ?? step) : step
-    if (node.type === 'callout' && node.kind === 'ahead')
-      found.push({
-        lesson: frontMatter.title,
-        ...(own !== undefined && { step: own }),
-        words: oneLine(node.children.map(plainText).join(' ')),
-      })
-    else if ('children' in node) for (const child of node.children) walk(child, own)
-  }
-  walk(tree, undefined)
-  return found
-}
-
-const oneLine = (text: string): string => text.replace(/\s+/g, ' ').trim()
 
 function untimed({ steps, frontMatter }: FilledLesson): Finding[] {
   const without = steps.filter(({ minutes }) => minutes === undefined)

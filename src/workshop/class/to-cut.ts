@@ -49,7 +49,7 @@ function piecesOf({ lesson, kits, taken }: Taught): PieceToCut[] {
 }
 
 /** The pieces of a card and the sheet of its envelope, each with the structure that its scores are in. */
-const sheetsOf = ({ structure, envelope }: Card): { piece: Piece; structure: Structure }[] => [
+export const sheetsOf = ({ structure, envelope }: Card): { piece: Piece; structure: Structure }[] => [
   ...structure.pieces.map((piece) => ({ piece, structure })),
   ...(envelope ? envelope.structure.pieces.map((piece) => ({ piece, structure: envelope.structure })) : []),
 ]

@@ -1,0 +1,2 @@
+/** Text without line breaks. */
+export const oneLine = (text: string): string => text.replace(/\s+/g, ' ').trim()
