@@ -7,15 +7,11 @@ import type { ClassFile, ClassLesson } from './class-file.ts'
 import { labelsIn } from './read-labels.ts'
 import { lessonsIn } from './read-lessons.ts'
 import { peopleIn } from './read-people.ts'
-import { priceIn } from './read-price.ts'
 import { prepareIn } from './read-prepare.ts'
 import { sheetsIn } from './read-sheets.ts'
-import { shopIn } from './read-shop.ts'
 import { suppliesOffered } from './read-supplies.ts'
-import { tablesIn } from './read-tables.ts'
 import { timeKeys, timesIn } from './read-times.ts'
 import { trimmerIn } from './read-trimmer.ts'
-import { seatFindings } from './seating.ts'
 
 const keys = [
   'title',
@@ -28,9 +24,6 @@ const keys = [
   'currency',
   'sheets',
   'supplies',
-  'shop',
-  'price',
-  'tables',
   'trimmer',
   'prepare',
   'labels',
@@ -67,9 +60,6 @@ export function readClass(text: string): { file: ClassFile; findings: readonly F
       currency: currency?.text.trim() ?? '',
       sheets: sheetsIn(reading, entry('sheets')),
       supplies: suppliesOffered(reading, entry('supplies')),
-      shop: shopIn(reading, entry('shop')),
-      ...(price && { price }),
-      tables,
       trimmer: trimmerIn(reading, fields.get('trimmer')?.value),
       prepare: prepareIn(reading, entry('prepare')),
       times: timesIn(reading, fields),
