@@ -1,7 +1,8 @@
 // Builds the command and the library into dist/. With a path behind it, writes there what the command is made of.
-import { rm, writeFile } from 'node:fs/promises'
+import { mkdir, rm, writeFile } from 'node:fs/promises'
 import process from 'node:process'
 import { build } from 'esbuild'
+import { buildDesk } from './desk-page.js'
 import { motionPage } from './motion-page.js'
 
 /** @type {import('esbuild').BuildOptions} */
@@ -37,6 +38,7 @@ const [{ metafile }] = await Promise.all([
     entryPoints: { index: 'src/index.ts', remark: 'src/lesson/plugin.ts' },
   }),
   build({ ...motionPage, outdir: 'dist' }),
+  mkdir('dist', { recursive: true }).then(() => buildDesk('dist/desk.html')),
 ])
 const [about] = process.argv.slice(2)
 if (about) await writeFile(about, JSON.stringify(metafile))

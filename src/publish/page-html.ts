@@ -1,7 +1,7 @@
 import { escapeHtml } from './html-text.ts'
-import { endLinks, trial } from './layout.ts'
 import { htmlMark } from './our-marks.ts'
 import { type Paper, pageCss } from './page-css.ts'
+import { endLinks, trial } from './page-ends.ts'
 import type { Setting } from './setting.ts'
 import type { HandoutView } from './view.ts'
 

@@ -1,6 +1,7 @@
 import type { Browser, HTTPRequest, Page } from 'puppeteer-core'
 import { openPage, startBrowser, stopBrowser, timeLimit } from './launch.ts'
-import { layoutOf, trial } from './layout.ts'
+import { layoutOf } from './layout.ts'
+import { trial } from './page-ends.ts'
 import { markOurs } from './pdf-mark.ts'
 import { OutsideError } from './problems.ts'
 import { bestLayout, type Layout, type Setting } from './setting.ts'

@@ -1,6 +1,7 @@
 import Handlebars from 'handlebars'
 import { suggestWord } from '../length/finding.ts'
 import { ThemeError } from './problems.ts'
+import { marked } from './template-view.ts'
 
 /** A template's text, and the file it stands in, for messages. */
 export interface TemplateFile {
@@ -38,17 +39,6 @@ export function compileTemplate(
   for (const [name, file] of partials) handlebars.registerPartial(name, make(file))
   const render = make(main)
   return (view) => render(marked(view))
-}
-
-/** Our own HTML becomes what Handlebars does not escape. */
-function marked(value: unknown): unknown {
-  if (Array.isArray(value)) return value.map(marked)
-  if (typeof value !== 'object' || value === null) return value
-  const entries = Object.entries(value)
-  const [[key, text] = []] = entries
-  if (entries.length === 1 && key === 'html' && typeof text === 'string')
-    return new Handlebars.SafeString(text)
-  return Object.fromEntries(entries.map(([name, item]) => [name, marked(item)]))
 }
 
 function parsed(file: TemplateFile, known: readonly string[]): hbs.AST.Program {

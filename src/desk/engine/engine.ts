@@ -4,9 +4,10 @@ import type { Paper } from '../../publish/page-css.ts'
 import type { ClassAnswer } from './class.ts'
 import type { Completion } from './complete.ts'
 import type { Explained } from './explain.ts'
+import type { FoldOffered, FoldPicture } from './folds.ts'
 import type { CardForm, FormChange } from './form.ts'
-import type { FoldOffered } from './folds.ts'
-import type { MotionTold } from '../../motion/told.ts'
+import type { MotionAnswer } from './motion.ts'
+import type { SizesAnswer } from './sizes.ts'
 
 /** A stretch of the text, in UTF-16 offsets. */
 export interface Span {
@@ -58,7 +59,6 @@ export interface StepAt extends Span {
 /** A card block of the lesson. */
 export interface CardAt extends Span {
   readonly name: string
-  readonly fold?: string
   /** Shut size in words, when it is known. */
   readonly shut?: string
 }
@@ -83,6 +83,8 @@ export interface Look {
   readonly unit: Unit
   /** Shut size of this print in words: `7 × 5 in`. */
   readonly shut?: string
+  /** Why the wished size cannot be, if it cannot. */
+  readonly refused?: Refusal
   /** The sizes that the lesson is offered in, as written. */
   readonly sizes: readonly string[]
   readonly findings: readonly Found[]
@@ -128,17 +130,24 @@ export interface Engine {
   form(text: string, card: string): Promise<CardForm | Refusal>
   /** The text after a field was changed. */
   change(text: string, card: string, change: FormChange): Promise<readonly Edit[] | Refusal>
-  folds(units: Unit): Promise<readonly FoldOffered[]>
+  folds(): Promise<readonly FoldOffered[]>
+  /** The picture of a fold; undefined when there is no such fold. */
+  foldPicture(fold: string, units: Unit): Promise<FoldPicture | undefined>
   /** A lesson to begin with. */
   starter(fold: string, units: Unit): Promise<string>
-  /** The chart of all sizes of the lesson, as the body of a page. */
-  sizes(text: string, settings: Settings): Promise<PageOf>
+  /** The chart of all sizes of the lesson; undefined while the lesson has errors in its own size. */
+  sizes(text: string, settings: Settings): Promise<SizesAnswer | undefined>
   /** The cards of the lesson in motion. */
-  motion(text: string, settings: Settings): Promise<MotionTold>
+  motion(text: string, settings: Settings): Promise<MotionAnswer>
   /** Kits, cutting plan, cost and run sheet for so many people; `file` is a class file, if there is one. */
   classFor(text: string, settings: Settings, file?: string): Promise<ClassAnswer>
   /** A file of the lesson: `handout.html`, `text.md`, `template.html`, `svg`, `dxf`, `fold`. */
-  make(text: string, settings: Settings, what: MadeKind, pictures: PictureData): Promise<readonly MadeFile[] | Refusal>
+  make(
+    text: string,
+    settings: Settings,
+    what: MadeKind,
+    pictures: PictureData,
+  ): Promise<readonly MadeFile[] | Refusal>
 }
 
 export const madeKinds = ['page', 'text', 'template', 'svg', 'dxf', 'fold', 'motion'] as const

@@ -1,0 +1,114 @@
+import { visit } from 'unist-util-visit'
+import type { Finding } from '../../length/finding.ts'
+import { mainCard } from '../../lesson/figure-target.ts'
+import type { FilledLesson, Lesson } from '../../lesson/lesson.ts'
+import { shutText } from '../../publish/card-view.ts'
+import { figuresOf } from '../../publish/figures-of.ts'
+import { bodyText, pageStyle } from '../../publish/page-html.ts'
+import { pictureNodes, pictureUrl } from '../../publish/picture-url.ts'
+import { codesFor } from '../../publish/scan.ts'
+import { type HandoutView, handoutView } from '../../publish/view.ts'
+import type { CardAt, Found, Look, PictureData, Settings, StepAt } from './engine.ts'
+import { lessonAt, readClosed } from './kept-lesson.ts'
+
+/** A theme as the page has it: its templates made into a function. */
+export interface PageTheme {
+  readonly css: string
+  readonly body: (view: HandoutView) => string
+}
+
+/**
+ * All that is seen of a lesson. A lesson with mistakes is shown too, with what could be worked out: its teacher is in the
+ * middle of writing it.
+ *
+ * @param pictures data of the lesson's pictures, by the address that stands in it.
+ */
+export async function lookAt(
+  text: string,
+  settings: Settings,
+  pictures: PictureData,
+  theme: PageTheme,
+): Promise<Look> {
+  const { lesson, filled } = lessonAt(text, settings)
+  const codes = await codesFor(filled)
+  const data = new Map(Object.entries(pictures))
+  const { view, findings } = handoutView(filled, figuresOf(filled), data, codes)
+  const main = mainCard(filled.cards.map(({ card }) => card))
+  const refused = readClosed(settings.closed)
+  return {
+    text,
+    title: view.title,
+    unit: filled.unit,
+    ...(main && { shut: shutText(main, filled.unit) }),
+    ...(typeof refused === 'object' && 'refused' in refused && { refused }),
+    sizes: filled.frontMatter.sizes.map((size) => size.text),
+    findings: [...filled.findings, ...findings].map((finding) => foundAt(finding, text)),
+    page: {
+      lang: view.lang,
+      title: view.title,
+      css: pageStyle(theme.css, view, settings),
+      body: bodyText(theme.body(view)),
+      foot: view.foot,
+    },
+    steps: stepsOf(filled, text),
+    cards: cardsOf(lesson, filled),
+    pictures: picturesOf(filled),
+  }
+}
+
+/** A finding with the stretch of text that it is about: the rest of its line where it names a point only. */
+export function foundAt({ place, ...finding }: Finding, text: string): Found {
+  const line = place?.line ?? 1
+  const column = place?.column ?? 1
+  const from = Math.min(place?.offset ?? offsetAt(text, line, column), text.length)
+  const end = text.slice(from).search(/[\r\n]/)
+  const to = Math.min(place?.end ?? (end < 0 ? text.length : from + end), text.length)
+  return { ...finding, line, column, from, to: Math.max(from, to), cures: [] }
+}
+
+function offsetAt(text: string, line: number, column: number): number {
+  let start = 0
+  for (const { index, 0: ending } of text.matchAll(/\r\n?|\n/g)) {
+    if (--line < 1) break
+    start = index + ending.length
+  }
+  return start + column - 1
+}
+
+function stepsOf({ tree, steps }: FilledLesson, text: string): StepAt[] {
+  const spans = new Map<number, { from: number; to: number }>()
+  visit(tree, 'listItem', (item) => {
+    const number = item.data?.step
+    const { start, end } = item.position ?? {}
+    if (number !== undefined && start?.offset !== undefined)
+      spans.set(number, { from: start.offset, to: end?.offset ?? text.length })
+  })
+  return steps.flatMap(({ number, stage, minutes }) => {
+    const span = spans.get(number)
+    return span
+      ? [
+          {
+            number,
+            ...span,
+            ...(stage !== undefined && { stage }),
+            ...(minutes !== undefined && { minutes }),
+          },
+        ]
+      : []
+  })
+}
+
+const cardsOf = ({ cards: blocks }: Lesson, { cards, unit }: FilledLesson): CardAt[] =>
+  blocks.map(({ name, text, place }) => {
+    const card = cards.find((one) => one.card.name === name)?.card
+    return {
+      name,
+      from: place.offset,
+      to: place.offset + text.length,
+      ...(card && { shut: shutText(card, unit) }),
+    }
+  })
+
+const picturesOf = ({ tree }: FilledLesson): string[] => [
+  ...new Set(pictureNodes(tree).flatMap((node) => pictureUrl(node, tree) ?? [])),
+]

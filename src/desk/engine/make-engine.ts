@@ -1,0 +1,37 @@
+import type { Engine } from './engine.ts'
+import { foldPicture, foldsOffered } from './folds.ts'
+import { lookAt, type PageTheme } from './look.ts'
+import { motionOf } from './motion.ts'
+import { sizesOf } from './sizes.ts'
+import { starterIn } from './starter.ts'
+
+/** The themes that the page has, made into functions. */
+export interface Themes {
+  /** @param page `handout`, `size-chart`, `sheets` or another one of its pages. */
+  page<View extends object>(theme: string, page: string): { css: string; body: (view: View) => string }
+}
+
+/** The engine of the page, which runs in a worker. */
+export function makeEngine(themes: Themes): Engine {
+  const handout = (theme: string): PageTheme => themes.page(theme, 'handout')
+  return {
+    look: async (text, settings, pictures) => lookAt(text, settings, pictures, handout(settings.theme)),
+    complete: async () => [],
+    explain: async () => undefined,
+    rename: async () => [],
+    renamable: async () => undefined,
+    form: async () => ({ refused: '' }),
+    change: async () => [],
+    folds: async () => foldsOffered(),
+    foldPicture: async (fold, units) => foldPicture(fold, units),
+    starter: async (fold, units) => {
+      const text = starterIn(fold, units)
+      if (text === undefined) throw new RangeError(`There is no fold \`${fold}\``)
+      return text
+    },
+    sizes: async (text, settings) => sizesOf(text, settings, themes.page(settings.theme, 'size-chart')),
+    motion: async (text, settings) => motionOf(text, settings),
+    classFor: async () => ({ parts: [], findings: [] }),
+    make: async () => ({ refused: '' }),
+  }
+}

@@ -1,0 +1,5 @@
+import type { Engine } from '../engine/engine.ts'
+
+export function App(_: { readonly engine: Engine }) {
+  return <main>foldlore</main>
+}

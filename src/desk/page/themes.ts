@@ -1,0 +1,48 @@
+import Handlebars from 'handlebars'
+import { marked } from '../../publish/template-view.ts'
+import type { PageTheme } from '../engine/look.ts'
+
+const folder = '../../../themes'
+const nameOf = (path: string): string => path.slice(folder.length + 1).split('/')[0] ?? ''
+const styles = import.meta.glob<string>('../../../themes/*/*.css', {
+  eager: true,
+  query: '?raw',
+  import: 'default',
+})
+const pages = import.meta.glob<TemplateSpecification>('../../../themes/*/*.hbs', {
+  eager: true,
+  import: 'default',
+})
+const partials = import.meta.glob<TemplateSpecification>('../../../themes/*/partials/*.hbs', {
+  eager: true,
+  import: 'default',
+})
+
+/** The names of the themes that come with foldlore. */
+export const themeNames: readonly string[] = [...new Set(Object.keys(styles).map(nameOf))]
+
+/**
+ * How a theme shows something: its templates were made into functions when the page was built.
+ *
+ * @param page `handout`, `size-chart` or another; its style sheet comes on top of the one of handouts.
+ */
+export function themePage<View extends object>(
+  theme: string,
+  page: string,
+): { readonly css: string; readonly body: (view: View) => string } {
+  const at = `${folder}/${theme}`
+  const spec = pages[`${at}/${page}.hbs`]
+  if (!spec) throw new RangeError(`The theme \`${theme}\` has no \`${page}.hbs\``)
+  const handlebars = Handlebars.create()
+  for (const [path, partial] of Object.entries(partials))
+    if (path.startsWith(`${at}/`))
+      handlebars.registerPartial(/([^/]+)\.hbs$/.exec(path)?.[1] ?? '', handlebars.template(partial))
+  const render = handlebars.template(spec)
+  const css = ['handout', ...(page === 'handout' ? [] : [page])].map(
+    (name) => styles[`${at}/${name}.css`] ?? '',
+  )
+  return { css: css.join('\n'), body: (view) => render(marked(view)) }
+}
+
+/** The step sheet, large print and their like. */
+export const handoutTheme = (theme: string): PageTheme => themePage(theme, 'handout')
