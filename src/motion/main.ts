@@ -40,6 +40,7 @@ const partsOf = (): Parts => ({
   wantsNames: byId('wants-names') as HTMLInputElement,
   choices: [...document.querySelectorAll<HTMLInputElement>('input[name="card"]')],
   stops: [...document.querySelectorAll<HTMLButtonElement>('[data-stop]')],
+  turns: [...document.querySelectorAll<HTMLElement>('[data-turn]')],
 })
 
 void start()

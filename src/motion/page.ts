@@ -20,6 +20,18 @@ export interface Parts {
   /** For each card its own choice, and the buttons of its stops. */
   readonly choices: readonly HTMLInputElement[]
   readonly stops: readonly HTMLButtonElement[]
+  /** Buttons that turn the card, each with its word as `data-turn`. */
+  readonly turns: readonly HTMLElement[]
+}
+
+/** A page that is alive. */
+export interface Moving {
+  /** Shows another of the cards, as it stands. */
+  readonly show: (card: number) => void
+  /** Takes the same cards as they are now; the moment and the look at them stay. */
+  readonly tell: (told: MotionTold) => void
+  /** Stops, and gives back what the cards took. The parts of the page must not be used again. */
+  readonly end: () => void
 }
 
 /** Steps of the slider to a leg. */
@@ -35,8 +47,10 @@ interface Showing {
 }
 
 /** Brings the page to life. */
-export function startPage(parts: Parts, renderer: WebGLRenderer, { cards }: MotionTold): void {
-  const { stage, names, slider, play, said, wantsNames, choices, stops } = parts
+export function startPage(parts: Parts, renderer: WebGLRenderer, told: MotionTold): Moving {
+  const { stage, names, slider, play, said, wantsNames, choices, stops, turns } = parts
+  let { cards } = told
+  let current = 0
   let moment = 0
   let turned = atHome
   let showing: Showing | undefined
@@ -86,11 +100,9 @@ export function startPage(parts: Parts, renderer: WebGLRenderer, { cards }: Moti
     )
   }
 
-  const showCard = (index: number): void => {
-    const card = cards[index]
-    if (!card) return
-    halt()
+  const putUp = (card: CardTold): void => {
     showing?.stage.end()
+    hideNames(names)
     showing = showingOf(card, renderer, parts)
     const { first, last } = showing
     slider.min = String(first * steps)
@@ -100,8 +112,25 @@ export function startPage(parts: Parts, renderer: WebGLRenderer, { cards }: Moti
       button.hidden = !stop
       if (stop && last > first) button.style.setProperty('--at', String((stop.at - first) / (last - first)))
     }
+  }
+  const showCard = (index: number): void => {
+    const card = cards[index]
+    if (!card) return
+    current = index
+    halt()
+    putUp(card)
     turned = atHome
-    setMoment(card.stops.at(-1)?.at ?? last)
+    setMoment(card.stops.at(-1)?.at ?? card.at.at(-1) ?? 0)
+  }
+  const tell = (news: MotionTold): void => {
+    cards = news.cards
+    const card = cards[current] ?? cards[0]
+    if (!card) return
+    current = cards.indexOf(card)
+    putUp(card)
+    const { first = 0, last = 0 } = showing ?? {}
+    if (moment < first || moment > last) halt()
+    setMoment(Math.min(last, Math.max(first, moment)))
   }
 
   slider.addEventListener('input', () => {
@@ -127,6 +156,7 @@ export function startPage(parts: Parts, renderer: WebGLRenderer, { cards }: Moti
   })
   letTurn(
     stage,
+    turns,
     () => turned,
     (to) => {
       turned = to
@@ -134,13 +164,25 @@ export function startPage(parts: Parts, renderer: WebGLRenderer, { cards }: Moti
     },
     usual,
   )
-  new ResizeObserver(later).observe(stage)
+  const resizing = new ResizeObserver(later)
+  resizing.observe(stage)
   showCard(
     Math.max(
       0,
       choices.findIndex(({ checked }) => checked),
     ),
   )
+  return {
+    show: showCard,
+    tell,
+    end() {
+      halt()
+      resizing.disconnect()
+      cancelAnimationFrame(waiting)
+      showing?.stage.end()
+      showing = undefined
+    },
+  }
 }
 
 function showingOf(card: CardTold, renderer: WebGLRenderer, { stage, names, wantsNames }: Parts): Showing {

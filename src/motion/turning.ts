@@ -52,9 +52,10 @@ const moved = ({ turn, rise, zoom }: Turned, more: number, higher: number, times
 /** From how far above the card can be looked at, in degrees. */
 export const heldRise = (rise: number): number => Math.min(90, Math.max(-90, rise))
 
-/** Lets pointers, keys and pinches turn the card. */
+/** Lets pointers, keys, pinches and buttons with a word as `data-turn` turn the card. */
 export function letTurn(
   stage: HTMLElement,
+  buttons: readonly HTMLElement[],
   get: () => Turned,
   set: (turned: Turned) => void,
   usual: () => Look,
@@ -101,7 +102,7 @@ export function letTurn(
     event.preventDefault()
     put(turnedBy(get(), word))
   })
-  for (const button of document.querySelectorAll<HTMLElement>('[data-turn]'))
+  for (const button of buttons)
     button.addEventListener('click', () => {
       const { turn: word = '' } = button.dataset
       if (isTurning(word)) put(turnedBy(get(), word))

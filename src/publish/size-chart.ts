@@ -2,19 +2,9 @@ import type { Browser } from 'puppeteer-core'
 import { handoutHtml } from './html.ts'
 import { type Paper, paperSize } from './page-css.ts'
 import { printOnFewPages } from './pdf.ts'
+import { chartSettings, chartTypes } from './size-chart-css.ts'
 import type { SizeChartView } from './size-chart-view.ts'
 import type { Theme } from './theme.ts'
-
-/** Types that are tried, in points: as large as fits on one page, and not too small to read on a wall. */
-const types = [12, 11.5, 11, 10.5, 10, 9.5, 9, 8.5, 8, 7.5, 7, 6.5] as const
-/** What a page is set in before anybody has tried which type fits. */
-const usualType = 8.5
-
-const nameOf = (type: number): string => `type-${10 * type}`
-const typeCss = [
-  `:root{--chart-type:${usualType}pt}`,
-  ...types.map((type) => `:root.${nameOf(type)}{--chart-type:${type}pt}`),
-].join('\n')
 
 /** The page of a chart, for a screen, and for print on paper that lies on its long side when there are many columns. */
 export function sizeChartHtml(
@@ -22,7 +12,7 @@ export function sizeChartHtml(
   { css, body }: Theme<SizeChartView>,
   paper: Paper,
 ): Promise<string> {
-  return handoutHtml(view, { css: `${css}\n${typeCss}`, body }, { paper, lying: lies(view) })
+  return handoutHtml(view, { css: `${css}\n${chartTypes}`, body }, { paper, lying: lies(view) })
 }
 
 const lies = ({ tables }: SizeChartView): boolean => tables.some(({ columns }) => columns.length > 4)
@@ -44,5 +34,5 @@ export function sizeChartPdf(
   browser: Browser | Promise<Browser>,
 ): Promise<Uint8Array> {
   const { width, height } = paperSize(paper)
-  return printOnFewPages(page, types.map(nameOf), (lies(view) ? height : width) - margins, browser)
+  return printOnFewPages(page, chartSettings, (lies(view) ? height : width) - margins, browser)
 }

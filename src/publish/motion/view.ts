@@ -41,22 +41,30 @@ const stills = [
 
 /** The cards of a lesson, ready to be set in motion. A card that does not fold is left out. */
 export function motionView(lesson: FilledLesson): MotionView {
-  const { frontMatter, cards } = lesson
-  const moving = cards.flatMap((proven) => {
-    const told = cardTold(proven)
-    return told ? [{ proven, told }] : []
-  })
+  const { frontMatter } = lesson
+  const cards = motionCards(lesson)
   return {
     title: `${frontMatter.title}: the fold in motion`,
     heading: frontMatter.title,
     print: printWords(lesson),
     lang: frontMatter.lang,
     foot: { title: `${frontMatter.title}: flat, shut and standing`, print: printWords(lesson) },
-    cards: moving.map(({ proven, told }, i) => cardView(proven, told, i, lesson)),
-    several: moving.length > 1,
+    cards: cards.map(({ view }) => view),
+    several: cards.length > 1,
     // What could end the element that it stands in is written as its number.
-    told: html(JSON.stringify({ cards: moving.map(({ told }) => told) }).replaceAll('<', '\\u003c')),
+    told: html(JSON.stringify({ cards: cards.map(({ told }) => told) }).replaceAll('<', '\\u003c')),
   }
+}
+
+/** What a page that moves its cards is told of each, and what stands for it where nothing moves. */
+export function motionCards(
+  lesson: FilledLesson,
+): { readonly told: CardTold; readonly view: MotionCardView }[] {
+  const moving = lesson.cards.flatMap((proven) => {
+    const told = cardTold(proven)
+    return told ? [{ proven, told }] : []
+  })
+  return moving.map(({ proven, told }, i) => ({ told, view: cardView(proven, told, i, lesson) }))
 }
 
 function cardView(proven: ProvenCard, told: CardTold, index: number, { unit }: FilledLesson): MotionCardView {
