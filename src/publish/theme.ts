@@ -8,7 +8,7 @@ import type { SheetsView } from './sheets.ts'
 import type { SizeChartView } from './size-chart-view.ts'
 import { compileTemplate, type TemplateFile } from './template.ts'
 import { themeFolder } from './theme-folder.ts'
-import type { TracingView } from './tracing.ts'
+import type { TracingView } from './tracing-view.ts'
 import type { HandoutView } from './view.ts'
 
 /** How a page looks: what it says where, and a style sheet. */

@@ -1,7 +1,7 @@
 import { toHtml } from 'hast-util-to-html'
 import { h } from 'hastscript'
-import { measureHast } from '../publish/measure.ts'
 import type { Column, Listing, Section } from '../workshop/listing.ts'
+import { measureHast } from './measure.ts'
 
 /** A list as the body of a printed page, in the words that a theme's style sheet knows. */
 export const listingBody = ({ title, intro, sections }: Listing): string =>
