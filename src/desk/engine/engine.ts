@@ -141,14 +141,19 @@ export interface Engine {
   motion(text: string, settings: Settings): Promise<MotionAnswer>
   /** Kits, cutting plan, cost and run sheet for so many people; `file` is a class file, if there is one. */
   classFor(text: string, settings: Settings, file?: string): Promise<ClassAnswer>
-  /** A file of the lesson: `handout.html`, `text.md`, `template.html`, `svg`, `dxf`, `fold`. */
+  /**
+   * Files of the lesson: the handout or the templates as a page, the measures as text, or what a machine cuts.
+   *
+   * @param fonts rules for the fonts of a page, with the fonts inside.
+   */
   make(
     text: string,
     settings: Settings,
     what: MadeKind,
     pictures: PictureData,
+    fonts: string,
   ): Promise<readonly MadeFile[] | Refusal>
 }
 
-export const madeKinds = ['page', 'text', 'template', 'svg', 'dxf', 'fold', 'motion'] as const
+export const madeKinds = ['page', 'text', 'template', 'svg', 'dxf', 'fold'] as const
 export type MadeKind = (typeof madeKinds)[number]

@@ -1,6 +1,7 @@
 import type { Engine } from './engine.ts'
 import { foldPicture, foldsOffered } from './folds.ts'
 import { lookAt, type PageTheme } from './look.ts'
+import { makeFiles } from './make.ts'
 import { motionOf } from './motion.ts'
 import { sizesOf } from './sizes.ts'
 import { starterIn } from './starter.ts'
@@ -32,6 +33,7 @@ export function makeEngine(themes: Themes): Engine {
     sizes: async (text, settings) => sizesOf(text, settings, themes.page(settings.theme, 'size-chart')),
     motion: async (text, settings) => motionOf(text, settings),
     classFor: async () => ({ parts: [], findings: [] }),
-    make: async () => ({ refused: '' }),
+    make: async (text, settings, what, pictures, fonts) =>
+      makeFiles(text, settings, what, { themes, pictures, fonts }),
   }
 }

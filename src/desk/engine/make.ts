@@ -1,0 +1,89 @@
+import { hasErrors } from '../../length/finding.ts'
+import type { FilledLesson } from '../../lesson/lesson.ts'
+import { exportLesson } from '../../publish/export.ts'
+import { figuresOf } from '../../publish/figures-of.ts'
+import { type PageHead, pageHtml } from '../../publish/page-html.ts'
+import { codesFor } from '../../publish/scan.ts'
+import { tracingView } from '../../publish/tracing-view.ts'
+import { handoutView } from '../../publish/view.ts'
+import { listingMarkdown } from '../../workshop/listing-markdown.ts'
+import { measuresListing } from '../../workshop/measures-listing.ts'
+import type { MadeFile, MadeKind, PictureData, Refusal, Settings } from './engine.ts'
+import { lessonAt } from './kept-lesson.ts'
+import type { Themes } from './make-engine.ts'
+
+/** What files are made with, besides the lesson. */
+export interface Making {
+  readonly themes: Themes
+  readonly pictures: PictureData
+  /** Rules for the fonts of a page, with the fonts inside. */
+  readonly fonts: string
+}
+
+/**
+ * Files of a lesson. One with errors is not given out of hand: its numbers cannot be relied on.
+ *
+ * @returns several files when the lesson has several cards, each of which is cut by itself.
+ */
+export async function makeFiles(
+  text: string,
+  settings: Settings,
+  what: MadeKind,
+  making: Making,
+): Promise<readonly MadeFile[] | Refusal> {
+  const { filled } = lessonAt(text, settings)
+  if (hasErrors(filled.findings))
+    return {
+      refused: 'This lesson has mistakes, so its numbers cannot be relied on',
+      suggestion: 'Cure what the notes in the margin say, and print it then',
+    }
+  return kinds[what](filled, settings, making)
+}
+
+type Make = (lesson: FilledLesson, settings: Settings, making: Making) => Promise<MadeFile[]>
+
+const exported =
+  (kind: 'svg' | 'dxf' | 'fold', type: string): Make =>
+  async (lesson) =>
+    (await exportLesson(lesson, kind, true)).map(({ name, text }) => ({
+      name: [slugOf(lesson), name.replace(/\s+/g, '-')].filter((part) => part !== '').join('-') + `.${kind}`,
+      type,
+      data: text,
+    }))
+
+const kinds: Readonly<Record<MadeKind, Make>> = {
+  async page(lesson, settings, { themes, pictures, fonts }) {
+    const codes = await codesFor(lesson)
+    const { view } = handoutView(lesson, figuresOf(lesson), new Map(Object.entries(pictures)), codes)
+    return [pageFile(slugOf(lesson), view, themes.page(settings.theme, 'handout'), settings, fonts)]
+  },
+  async template(lesson, settings, { themes, fonts }) {
+    const view = tracingView(lesson, settings.paper)
+    return [pageFile(`${slugOf(lesson)}-templates`, view, themes.page(settings.theme, 'tracing'), settings, fonts)]
+  },
+  async text(lesson) {
+    const data = listingMarkdown(measuresListing(lesson))
+    return [{ name: `${slugOf(lesson)}-measures.md`, type: 'text/markdown', data }]
+  },
+  svg: exported('svg', 'image/svg+xml'),
+  dxf: exported('dxf', 'image/vnd.dxf'),
+  fold: exported('fold', 'application/json'),
+}
+
+function pageFile<View extends PageHead>(
+  name: string,
+  view: View,
+  { css, body }: { css: string; body: (view: View) => string },
+  { paper }: Settings,
+  fonts: string,
+): MadeFile {
+  const data = pageHtml(view, { css, body: body(view), fonts }, { paper })
+  return { name: `${name}.html`, type: 'text/html', data }
+}
+
+/** The title as the name of a file. */
+const slugOf = ({ frontMatter }: FilledLesson): string =>
+  frontMatter.title
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}]+/gu, '-')
+    .replace(/^-|-$/g, '') || 'lesson'
