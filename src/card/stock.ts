@@ -29,9 +29,12 @@ function usualOf(name: string): { gsm: Fraction; bulk: Fraction } {
 export function stockReader(reading: Reading, top: Fields): (fields: Fields, usualName: string) => Stock {
   const calipers = new Map<string, Length>()
   const own = new Map<Fields, Length>()
+  const weights = new Map<string, Fraction>()
   for (const fields of groupsIn(top)) {
     const name = nameOf(fields)
-    const caliper = caliperIn(reading, fields, name ?? '')
+    const weight = weightIn(reading, fields)
+    if (weight && name !== undefined) weights.set(name, weight)
+    const caliper = caliperIn(reading, fields, name ?? '', weight)
     if (caliper) own.set(fields, caliper)
     if (name !== undefined && caliper) calipers.set(name, caliper)
   }
@@ -39,7 +42,8 @@ export function stockReader(reading: Reading, top: Fields): (fields: Fields, usu
     const name = nameOf(fields) ?? usualName
     const { gsm, bulk } = usualOf(name)
     const caliper = own.get(fields) ?? calipers.get(name) ?? caliperOf(gsm, bulk)
-    return { name, caliper, ...directionIn(reading, fields) }
+    const said = weights.get(name)
+    return { name, caliper, ...(said && { gsm: said }), ...directionIn(reading, fields) }
   }
 }
 
@@ -49,11 +53,16 @@ function nameOf(fields: Fields): string | undefined {
 }
 
 /** What a group says of its sheet: the caliper, or weight and bulk, of which the usual one stands in for the other. */
-function caliperIn(reading: Reading, fields: Fields, name: string): Length | undefined {
+function caliperIn(
+  reading: Reading,
+  fields: Fields,
+  name: string,
+  weight: Fraction | undefined,
+): Length | undefined {
   const given = fields.get('caliper')
   if (given) return givenCaliper(reading, given)
   const usual = usualOf(name)
-  const [weight, bulk] = [weightIn(reading, fields), bulkIn(reading, fields)]
+  const bulk = bulkIn(reading, fields)
   return weight || bulk ? caliperOf(weight ?? usual.gsm, bulk ?? usual.bulk) : undefined
 }
 

@@ -1,3 +1,4 @@
+import type Fraction from 'fraction.js'
 import type { Length, Size } from '../length/length.ts'
 
 /** A point of a flat piece: x from its left edge, y from its lower edge, inside face up. */
@@ -26,6 +27,8 @@ export interface Stock {
   readonly name: string
   /** Thickness of one sheet. */
   readonly caliper: Length
+  /** Grams to the square metre, where the lesson says it. */
+  readonly gsm?: Fraction
   /** `upright`: the pattern has a top, so pieces of it are never turned. */
   readonly direction?: 'upright'
 }

@@ -92,7 +92,8 @@ function sizeOf(e: Expression & { kind: 'size' }, lookup: Lookup): Size {
   return { width: evaluateLength(width, lookup), height: evaluateLength(e.height, lookup) }
 }
 
-function combine(e: Expression & { kind: 'binary' }, l: Value, r: Value): Value {
+/** What a sum, difference, product or quotient of two values comes to. Throws ExpressionError. */
+export function combine(e: Expression & { kind: 'binary' }, l: Value, r: Value): Value {
   const number = (value: Fraction): Value => ({ kind: 'number', value })
   const length = (value: Length): Value => ({ kind: 'length', value })
   if (e.sign === '/' && (r.kind === 'number' || r.kind === 'length') && r.value.equals(0))

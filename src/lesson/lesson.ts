@@ -2,8 +2,10 @@ import type { Root } from 'mdast'
 import type { Card } from '../card/card.ts'
 import type { YamlBlock } from '../card/yaml.ts'
 import type { Proof } from '../fold/pose.ts'
+import type { Area } from '../length/area.ts'
 import type { Finding, Place } from '../length/finding.ts'
 import type { Length, Size, Unit } from '../length/length.ts'
+import type { Dose } from './dose.ts'
 import type { Said } from './figures/said.ts'
 import type { Caution } from './safety/cautions.ts'
 import type { Source } from './source.ts'
@@ -19,6 +21,8 @@ export interface FrontMatter {
   readonly gridUnit?: Unit
   /** Other closed sizes the lesson is offered in, as written and as read. */
   readonly sizes: readonly OtherSize[]
+  /** The sheets that the stocks are cut from, in the figures that show it. */
+  readonly sheets?: readonly StockSheet[]
   /** Whom the lesson is for: cautions speak to children's helpers too. */
   readonly for: 'anyone' | 'children'
   /** How long the class is that the lesson is taught in. */
@@ -38,6 +42,13 @@ export interface OtherSize {
   readonly place: Place
 }
 
+/** The sheet that a stock is cut from; without a stock, that of all others. */
+export interface StockSheet {
+  readonly stock?: string
+  readonly size: Size
+  readonly place: Place
+}
+
 /** How long a class is. */
 export interface ClassTime {
   readonly minutes: number
@@ -51,11 +62,15 @@ export interface Allowed {
   readonly place: Place
 }
 
-/** How much of something is wanted: so many, so long, one for so many people, or as the teacher put it. */
+/** How much of something is wanted: a quantity, one for so many people or for a table, or as the teacher put it. */
 export type Amount =
-  | { readonly kind: 'count'; readonly count: number }
+  /** `of`: what is counted, where it is no thing of its own, such as `drops`. */
+  | { readonly kind: 'count'; readonly count: number; readonly of?: string }
   | { readonly kind: 'length'; readonly length: Length }
+  | { readonly kind: 'area'; readonly area: Area }
+  | { readonly kind: 'dose'; readonly dose: Dose }
   | { readonly kind: 'per'; readonly count: number; readonly people: number }
+  | { readonly kind: 'per table'; readonly count: number }
   | { readonly kind: 'text'; readonly text: string }
 
 export interface Supply {

@@ -1,8 +1,11 @@
 import type { Card } from '../card/card.ts'
+import { formatArea } from '../length/area.ts'
 import { listOf } from '../length/finding.ts'
 import { formatLength } from '../length/format.ts'
 import { mustCover } from '../length/grid.ts'
 import type { Length, Unit } from '../length/length.ts'
+import { countText } from '../lesson/count-text.ts'
+import { formatDose } from '../lesson/dose.ts'
 import type { Amount, Supplies } from '../lesson/lesson.ts'
 import type { Html } from './html-text.ts'
 import { measureHtml } from './measure-html.ts'
@@ -57,11 +60,17 @@ function stocksOf(cards: readonly Card[]): NeedView[] {
 function amountHtml(amount: Amount, unit: Unit, grid: Length): Html | null {
   switch (amount.kind) {
     case 'count':
-      return measureHtml(String(amount.count))
+      return measureHtml(countText(amount))
+    case 'area':
+      return measureHtml(formatArea(amount.area, unit))
+    case 'dose':
+      return measureHtml(formatDose(amount.dose))
     case 'length':
       return measureHtml(formatLength(mustCover(amount.length, grid), unit))
     case 'per':
       return measureHtml(`${amount.count} between ${amount.people}`)
+    case 'per table':
+      return measureHtml(`${amount.count} for each table`)
     case 'text':
       return amount.text === '' ? null : measureHtml(amount.text)
   }

@@ -1,8 +1,12 @@
+import { formatArea } from '../length/area.ts'
 import { formatLength, formatSize } from '../length/format.ts'
 import { mustCover } from '../length/grid.ts'
 import { inches, mm, over, part, shorter, type Unit } from '../length/length.ts'
-import type { Kit, KitSupply } from './kit.ts'
+import { countText } from '../lesson/count-text.ts'
+import { formatDose } from '../lesson/dose.ts'
+import type { Kit } from './kit.ts'
 import type { KitLetters, KitPiece } from './kit-pieces.ts'
+import type { KitSupply } from './kit-supply.ts'
 import { count, type Listing, measure, type Section, withoutEmptyColumns, words } from './listing.ts'
 import type { Quantity } from './needs.ts'
 
@@ -53,7 +57,9 @@ function eachRow(entry: KitPiece | KitLetters | KitSupply, unit: Unit): string[]
     return [named(entry), String(entry.count), formatSize(entry.size, unit), entry.stock]
   if (entry.kind === 'letters') return [named(entry), String(entry.count), `letters ${entry.letters}`, '']
   const { item, amount } = entry
-  return amount.kind === 'count' ? [item, String(amount.count), '', ''] : [item, '', say(amount, unit), '']
+  return amount.kind === 'count' && amount.of === undefined
+    ? [item, String(amount.count), '', '']
+    : [item, '', say(amount, unit), '']
 }
 
 /** A piece with its card, where the lesson has several: `base (box)`. */
@@ -61,8 +67,18 @@ const named = ({ item, card }: { item: string; card?: string }): string => (card
 
 /** How much, as a list says it. */
 export const say = (amount: Quantity, unit: Unit): string => {
-  if (amount.kind === 'count') return String(amount.count)
-  return amount.kind === 'length' ? formatLength(amount.length, unit) : amount.text
+  switch (amount.kind) {
+    case 'count':
+      return countText(amount)
+    case 'length':
+      return formatLength(amount.length, unit)
+    case 'area':
+      return formatArea(amount.area, unit)
+    case 'dose':
+      return formatDose(amount.dose)
+    case 'text':
+      return amount.text
+  }
 }
 
 const number = (n: number, one: string, many: string): string => `${n} ${n === 1 ? one : many}`

@@ -1,6 +1,7 @@
 import { formatSize } from '../length/format.ts'
 import { numberIn, type Size, type Unit } from '../length/length.ts'
-import type { Kit, KitSupply } from './kit.ts'
+import type { Kit } from './kit.ts'
+import type { KitSupply } from './kit-supply.ts'
 import { quantityCells, quantityColumns } from './quantity-cells.ts'
 import { number, type Table, type TableCell, type TableColumn, text, withoutEmpty } from './table.ts'
 

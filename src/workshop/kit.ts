@@ -1,16 +1,9 @@
-import { times, type Unit } from '../length/length.ts'
-import type { Amount, FilledLesson, Supply } from '../lesson/lesson.ts'
+import type { Unit } from '../length/length.ts'
+import type { Amount, FilledLesson } from '../lesson/lesson.ts'
 import { type KitLetters, type KitPiece, kitPieces, type StockTotal, totalsByStock } from './kit-pieces.ts'
+import { type KitSupply, perGroup, supplyFor } from './kit-supply.ts'
+import { multiplied } from './multiplied.ts'
 import { addUp, type Need, type Quantity } from './needs.ts'
-
-/** A supply on one of the lists: how much, and the rule it was worked out by if there is one. */
-export interface KitSupply {
-  readonly kind: 'supply'
-  readonly item: string
-  readonly amount: Quantity
-  /** `1 per 3`, as the lesson says it. */
-  readonly rule?: string
-}
 
 /** What a class needs: in each kit, on the tables, with the tutor, and in all. */
 export interface Kit {
@@ -32,23 +25,30 @@ export interface Kit {
  * Works out what a class needs. Pieces and each person's supplies are wanted once for every kit, spare kits too.
  * What is shared (`1 per 3`) is wanted for the people who sit down, so spare kits do not count, and a group that
  * is not full still gets its share. Bought is what every kit uses up, what the tables and the tutor need of the
- * same items, and anything measured by length; a shared tool is not used up.
+ * same items, and anything that is measured; a shared tool is not used up.
  *
+ * @param tables how many of them sit at each table, if that is known: then each table gets shares of its own.
  * @throws RangeError when `people` is not a whole number from 1 up, or `spare` not one from 0 up.
  */
-export function makeKit(lesson: FilledLesson, people: number, spare: number): Kit {
+export function makeKit(
+  lesson: FilledLesson,
+  people: number,
+  spare: number,
+  tables?: readonly number[],
+): Kit {
   mustBeWhole('people', people, 1)
   mustBeWhole('spare kits', spare, 0)
   const kits = people + spare
   const pieces = kitPieces(lesson)
   const { supplies } = lesson
-  const each = supplies.each.map((s) => supplyFor(s, 1))
-  const shared = supplies.shared.map((s) => supplyFor(s, people))
-  const tutor = supplies.tutor.map((s) => supplyFor(s, people))
+  const shares = tables ?? [people]
+  const each = supplies.each.map((s) => supplyFor(s, [1]))
+  const shared = supplies.shared.map((s) => supplyFor(s, shares, tables?.length))
+  const tutor = supplies.tutor.map((s) => supplyFor(s, [people], tables?.length))
   const forAll = supplies.each.map((s): Need => ({ item: s.item, need: allOf(s.amount, kits) }))
   const usedUp = new Set(forAll.map(({ item }) => item))
   const besides = [...shared, ...tutor]
-    .filter(({ item, amount }) => usedUp.has(item) || amount.kind === 'length')
+    .filter(({ item, amount }) => usedUp.has(item) || isMeasured(amount))
     .map(({ item, amount }): Need => ({ item, need: amount }))
   return {
     lesson: lesson.frontMatter.title,
@@ -63,22 +63,13 @@ export function makeKit(lesson: FilledLesson, people: number, spare: number): Ki
   }
 }
 
-function supplyFor({ item, amount }: Supply, people: number): KitSupply {
-  if (amount.kind !== 'per') return { kind: 'supply', item, amount }
-  const rule = `${amount.count} per ${amount.people}`
-  return { kind: 'supply', item, amount: { kind: 'count', count: perGroup(amount, people) }, rule }
-}
-
-/** A group that is not full still gets all of it: 1 per 3 is 5 for 14 people, 2 per 3 is 10. */
-const perGroup = ({ count, people: size }: Amount & { kind: 'per' }, people: number): number =>
-  count * Math.ceil(people / size)
+const isMeasured = ({ kind }: Quantity): boolean => kind === 'length' || kind === 'area' || kind === 'dose'
 
 /** An amount for one kit, for `kits` of them. */
 function allOf(amount: Amount, kits: number): Quantity {
-  if (amount.kind === 'count') return { kind: 'count', count: amount.count * kits }
-  if (amount.kind === 'length') return { kind: 'length', length: times(amount.length, kits) }
   if (amount.kind === 'per') return { kind: 'count', count: perGroup(amount, kits) }
-  return amount
+  if (amount.kind === 'per table') return { kind: 'text', text: `${amount.count} per table` }
+  return multiplied(amount, kits)
 }
 
 function mustBeWhole(what: string, n: number, least: number): void {

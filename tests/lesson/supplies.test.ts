@@ -52,8 +52,8 @@ test.each([
 test.each([
   ['each:\n  tape: base.heigth * 4', 'unknown-name', 'base.heigth', 'Write `base.height`'],
   ['each:\n  tape: 1 per 0', 'value', '1 per 0', 'Write for example `1 per 2`'],
-  ['each:\n  tape: 2 in - 3 in', 'value', '2 in - 3 in', 'Write how many, or a length larger than nothing'],
-  ['each:\n  tape: base.scores', 'value', 'base.scores', 'Write how many, or a length larger than nothing'],
+  ['each:\n  tape: 2 in - 3 in', 'value', '2 in - 3 in', 'Write how many, or a length or an area larger than nothing'],
+  ['each:\n  tape: base.scores', 'value', 'base.scores', 'Write how many, or a length or an area larger than nothing'],
   ['each:\n  tape: [1]', 'value', '[1]', 'Write how many, how long, `1 per 2`, or for example `a little`'],
   ['each:\n  tape:', 'value', '', 'Write how many, how long, `1 per 2`, or for example `a little`'],
   ['each: tape', 'value', 'tape', 'Write one item and its amount a line, such as `scissors: 1`'],

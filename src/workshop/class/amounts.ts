@@ -5,7 +5,7 @@ import { evaluateLength } from '../../length/evaluate.ts'
 import { type Length, mm } from '../../length/length.ts'
 import { parseMeasure } from '../../length/parse.ts'
 import { textsOf } from '../../lesson/yaml-reading.ts'
-import type { Money } from './class-file.ts'
+import type { Money } from './money.ts'
 
 /** A whole number from `least` up; otherwise a finding, and undefined. */
 export function countIn(
@@ -24,9 +24,9 @@ export function countIn(
 }
 
 /** A price such as `0.60`, `£2.20` or `2,20`; otherwise a finding, and undefined. */
-export function moneyIn(reading: Reading, entry: Entry | undefined): Money | undefined {
-  const cure = 'Write a number such as `price: 0.60`; the currency stands once, as `currency: £`'
-  const [item] = textsOf(reading, entry, '`price` wants an amount', cure)
+export function moneyIn(reading: Reading, entry: Entry | undefined, what = 'price'): Money | undefined {
+  const cure = `Write a number such as \`${what}: 0.60\`; the currency stands once, as \`currency: £\``
+  const [item] = textsOf(reading, entry, `\`${what}\` wants an amount`, cure)
   if (!item) return undefined
   const [, whole, part = ''] =
     /^[^\d.,-]{0,4}(\d{1,7})(?:[.,](\d{1,3}))?[^\d.,-]{0,4}$/.exec(item.text.trim()) ?? []

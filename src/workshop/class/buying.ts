@@ -1,7 +1,11 @@
 import Fraction from 'fraction.js'
-import { type Length, minus, over, times, zero } from '../../length/length.ts'
-import type { Need, Quantity } from '../needs.ts'
-import type { Money, SheetOffer, SupplyOffer } from './class-file.ts'
+import { noArea } from '../../length/area.ts'
+import { zero } from '../../length/length.ts'
+import { multiplied } from '../multiplied.ts'
+import { likeness, type Need, type Quantity } from '../needs.ts'
+import type { SheetOffer, SupplyOffer } from './class-file.ts'
+import type { Money } from './money.ts'
+import { quantityIn, type Sold } from './sold.ts'
 
 /** A line of the shopping list. */
 export interface Purchase {
@@ -9,7 +13,7 @@ export interface Purchase {
   /** What the class uses up. */
   readonly need: Quantity
   /** How it is sold; undefined when it is bought one by one, or the class file does not say. */
-  readonly sold?: NonNullable<SupplyOffer['sold']>
+  readonly sold?: Sold
   /** Of sheets, the size: several sizes of one stock are several lines. */
   readonly sheet?: SheetOffer
   /** There already, of what is needed. */
@@ -50,31 +54,68 @@ export function purchaseOfSheets(item: string, sheet: SheetOffer, used: number):
   }
 }
 
-/** What is there, in the terms of what is needed: whole rolls and packs are opened. */
+/** Whether what is needed can be measured in what is sold: grams in grams, a length in rolls. */
+export const fits = (need: Quantity, sold: Sold): boolean => likeness(need) === likeness(quantityIn(sold))
+
+/** What is there, in the terms of what is needed: whole rolls, sheets and bottles are opened, and packs are counted out. */
 function haveOf(need: Quantity, { have, sold }: Partial<SupplyOffer> = {}): Quantity {
-  if (need.kind === 'text' || have === undefined)
-    return need.kind === 'length' ? { kind: 'length', length: zero } : { kind: 'count', count: 0 }
-  if (need.kind === have.kind) return have
-  if (need.kind === 'length')
-    return {
-      kind: 'length',
-      length: have.kind === 'count' && sold?.kind === 'roll' ? times(sold.length, have.count) : zero,
-    }
-  return { kind: 'count', count: 0 }
+  const none = noneOf(need)
+  if (need.kind === 'text' || have === undefined) return none
+  if (likeness(have) === likeness(need)) return have
+  const whole = sold && sold.kind !== 'pack' && have.kind === 'count' ? quantityIn(sold) : undefined
+  if (whole && have.kind === 'count' && likeness(whole) === likeness(need))
+    return have.count > 0 ? multiplied(whole, have.count) : none
+  return none
 }
 
-function countOf(need: Quantity, have: Quantity, sold: SupplyOffer['sold']): number | undefined {
-  if (need.kind === 'count' && have.kind === 'count') {
-    const rest = Math.max(0, need.count - have.count)
-    return sold?.kind === 'pack' ? Math.ceil(rest / sold.count) : sold ? undefined : rest
+/** Nothing at all of what is needed. */
+function noneOf(need: Quantity): Quantity {
+  switch (need.kind) {
+    case 'length':
+      return { kind: 'length', length: zero }
+    case 'area':
+      return { kind: 'area', area: noArea }
+    case 'dose':
+      return { kind: 'dose', dose: { ...need.dose, amount: new Fraction(0) } }
+    default:
+      return { kind: 'count', count: 0 }
   }
-  if (need.kind === 'length' && have.kind === 'length' && sold?.kind === 'roll')
-    return wholeUp(minus(need.length, have.length), sold.length)
-  return undefined
 }
 
-const wholeUp = (rest: Length, unit: Length): number => (rest.lte(0) ? 0 : over(rest, unit).ceil().valueOf())
+function countOf(need: Quantity, have: Quantity, sold: Sold | undefined): number | undefined {
+  if (need.kind === 'text') return undefined
+  if (!sold) return need.kind === 'count' && need.of === undefined ? wholeUp(need, have, one) : undefined
+  return fits(need, sold) ? wholeUp(need, have, quantityIn(sold)) : undefined
+}
+
+const one: Quantity = { kind: 'count', count: 1 }
+
+/** How many of `unit` make up what is needed and not there. */
+function wholeUp(need: Quantity, have: Quantity, unit: Quantity): number {
+  const rest = numberOf(need).sub(numberOf(have))
+  return rest.lte(0) ? 0 : rest.div(numberOf(unit)).ceil().valueOf()
+}
+
+/** A quantity as an exact number of its own unit; only like quantities may be compared by it. */
+function numberOf(quantity: Quantity): Fraction {
+  switch (quantity.kind) {
+    case 'count':
+      return new Fraction(quantity.count)
+    case 'length':
+      return quantity.length
+    case 'area':
+      return quantity.area
+    case 'dose':
+      return quantity.dose.amount
+    case 'text':
+      return new Fraction(0)
+  }
+}
+
+/** Whether there is none of it. */
+export const isNothing = (quantity: Quantity): boolean =>
+  quantity.kind !== 'text' && numberOf(quantity).equals(0)
 
 /** The sum of what is known of the costs. */
 export const totalOf = (purchases: readonly Purchase[]): Money =>
-  purchases.reduce((sum, { cost }) => (cost ? sum.add(cost) : sum), new Fraction(0))
+  purchases.reduce((total, { cost }) => (cost ? total.add(cost) : total), new Fraction(0))

@@ -1,10 +1,13 @@
 import type Fraction from 'fraction.js'
 import type { Place } from '../../length/finding.ts'
 import type { Length, Size, Unit } from '../../length/length.ts'
+import type { Quantity } from '../needs.ts'
 import type { Clock } from './clock.ts'
-
-/** Money of no particular land: an exact number of the class file's currency. */
-export type Money = Fraction
+import type { Money } from './money.ts'
+import type { PriceWish } from './price-wish.ts'
+import type { SeatTable } from './seat-table.ts'
+import type { ShopGroup } from './shopping.ts'
+import type { Sold } from './sold.ts'
 
 /** What a class file says: who comes, what is made, and what paper and supplies are to be had. */
 export interface ClassFile {
@@ -38,6 +41,8 @@ export interface Guest {
   readonly name: string
   /** The stocks that they choose. */
   readonly takes: readonly string[]
+  /** The table that they want to sit at. */
+  readonly table?: { readonly name: string; readonly place: Place }
   /** What the teacher must know, such as an allergy. */
   readonly note?: string
 }
@@ -65,6 +70,8 @@ export interface Choice {
 export interface SheetOffer {
   readonly size: Size
   readonly place: Place
+  /** Grams to the square metre. */
+  readonly weight?: Fraction
   /** Of one sheet. */
   readonly price?: Money
   /** Lie in the cupboard already. */
@@ -86,16 +93,12 @@ export interface SheetOffer {
 /** How a supply is sold. */
 export interface SupplyOffer {
   readonly place: Place
-  /** How much is in a roll or a pack: a length, or a number of things. */
-  readonly sold?:
-    | { readonly kind: 'roll'; readonly length: Length }
-    | { readonly kind: 'pack'; readonly count: number }
-  /** Of one roll, pack or thing. */
+  /** How much is in a roll, a pack, a sheet or a bottle. */
+  readonly sold?: Sold
+  /** Of one roll, pack, sheet, bottle or thing. */
   readonly price?: Money
-  /** There already. */
-  readonly have?:
-    | { readonly kind: 'length'; readonly length: Length }
-    | { readonly kind: 'count'; readonly count: number }
+  /** There already: a number of those, or a quantity of what is in them. */
+  readonly have?: Quantity
 }
 
 /** What the paper is cut with. */

@@ -1,11 +1,11 @@
 import { type FindingJson, findingJson } from '../finding-json.ts'
-import { type EachJson, eachJson, needJson, type SupplyJson, supplyJson } from '../kit-json.ts'
-import { type LengthJson, type SizeJson, sizeJson } from '../length-json.ts'
+import { type EachJson, eachJson, type NeedJson, needJson, type SupplyJson, supplyJson } from '../kit-json.ts'
+import { type SizeJson, sizeJson } from '../length-json.ts'
 import type { ClassKit } from './class-kit.ts'
 import { soldAs } from './class-kit-listing.ts'
 import { moneyNumber } from './money-text.ts'
-
-type NeedJson = number | LengthJson | string
+import { type PriceJson, priceJson } from './price-json.ts'
+import { type WeightJson, weightJson } from './weight-json.ts'
 
 /** What `kit CLASS --json` answers. */
 export interface ClassKitJson {
@@ -14,6 +14,13 @@ export interface ClassKitJson {
   readonly spare: number
   readonly each: readonly (EachJson & { lesson: string })[]
   readonly shared: readonly SupplyJson[]
+  /** Missing where the class file has no tables. */
+  readonly tables?: readonly {
+    readonly name: string
+    readonly people: number
+    readonly kits: readonly { lesson: string; count: number }[]
+    readonly shared: readonly SupplyJson[]
+  }[]
   readonly tutor: readonly SupplyJson[]
   readonly buy: readonly {
     readonly item: string
@@ -23,9 +30,13 @@ export interface ClassKitJson {
     readonly count?: number
     readonly have: NeedJson
     readonly cost?: number
+    /** Where in the shop, if the class file names its parts. */
+    readonly at?: string
   }[]
   readonly total: number
   readonly aHead: number
+  readonly price?: PriceJson
+  readonly weight: WeightJson
   readonly findings: readonly FindingJson[]
 }
 
@@ -40,21 +51,36 @@ export function classKitJson(kit: ClassKit): ClassKitJson {
       one.each.map((entry) => ({ ...eachJson(entry, unit), lesson: one.lesson })),
     ),
     shared: kit.shared.map((supply) => supplyJson(supply, unit)),
+    ...(kit.tables.length > 0 && { tables: tablesJson(kit) }),
     tutor: kit.tutor.map((supply) => supplyJson(supply, unit)),
-    buy: kit.buy.map((line) => {
-      const sold = soldAs(line, unit)
-      return {
-        item: line.item,
-        need: needJson(line.need, unit),
-        ...(line.sheet && { sheet: sizeJson(line.sheet.size, unit) }),
-        ...(sold !== '' && { sold }),
-        ...(line.count !== undefined && { count: line.count }),
-        have: needJson(line.have, unit),
-        ...(line.cost !== undefined && { cost: moneyNumber(line.cost) }),
-      }
-    }),
+    buy: kit.shopping.flatMap(({ name, lines }) =>
+      lines.map((line) => {
+        const sold = soldAs(line, unit)
+        return {
+          item: line.item,
+          need: needJson(line.need, unit),
+          ...(line.sheet && { sheet: sizeJson(line.sheet.size, unit) }),
+          ...(sold !== '' && { sold }),
+          ...(line.count !== undefined && { count: line.count }),
+          have: needJson(line.have, unit),
+          ...(line.cost !== undefined && { cost: moneyNumber(line.cost) }),
+          ...(name !== undefined && { at: name }),
+        }
+      }),
+    ),
     total: moneyNumber(kit.total),
     aHead: moneyNumber(kit.aHead),
+    ...(kit.price && { price: priceJson(kit.price) }),
+    weight: weightJson(kit.weight),
     findings: kit.findings.map(findingJson),
   }
 }
+
+/** Names of people stay out: this answer is passed on. */
+const tablesJson = ({ tables, unit }: ClassKit): NonNullable<ClassKitJson['tables']> =>
+  tables.map(({ name, people, kits, shared }) => ({
+    name,
+    people,
+    kits,
+    shared: shared.map((supply) => supplyJson(supply, unit)),
+  }))

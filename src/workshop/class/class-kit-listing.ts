@@ -1,13 +1,18 @@
-import { formatLength, formatSize } from '../../length/format.ts'
-import type { Length, Unit } from '../../length/length.ts'
-import { eachSection, say, supplySection } from '../kit-listing.ts'
-import { count, type Listing, measure, type Section, withoutEmptyColumns, words } from '../listing.ts'
-import type { Quantity } from '../needs.ts'
+import type { Unit } from '../../length/length.ts'
+import { eachSection, supplySection } from '../kit-listing.ts'
+import { type Listing, type Section, withoutEmptyColumns } from '../listing.ts'
 import type { Purchase } from './buying.ts'
 import type { ClassKit } from './class-kit.ts'
-import { moneyText } from './money-text.ts'
+import { costSections } from './cost-sections.ts'
+import { buySections } from './shopping-sections.ts'
+import { soldText } from './sold.ts'
+import { spareSection, tableSections } from './table-sections.ts'
+import { weightSection } from './weight-section.ts'
 
-/** The lists of a class as tables: each kit of each lesson, the tables, the tutor, and what to buy with its cost. */
+/**
+ * The lists of a class as tables: each kit of each lesson, what lies on the tables, with the tutor and with the spare
+ * kits, what to buy, what it costs and what to charge, and what it weighs.
+ */
 export function classKitListing(kit: ClassKit): Listing {
   const { unit, people, spare, lessons } = kit
   const several = lessons.length > 1
@@ -16,9 +21,13 @@ export function classKitListing(kit: ClassKit): Listing {
       ...eachSection(one, several ? `In each kit of “${one.lesson}”` : 'In each kit'),
       ...choiceNote(taught.taken),
     })),
-    supplySection('On the tables', kit.shared, unit),
+    ...tableSections(kit),
+    supplySection(kit.tables.length > 0 ? 'For all tables together' : 'On the tables', kit.forAll, unit),
     supplySection('For the tutor', kit.tutor, unit),
-    buySection(kit),
+    ...spareSection(kit),
+    ...buySections(kit),
+    ...costSections(kit),
+    ...weightSection(kit),
   ]
   return {
     title: `Kit list: ${kit.title}`,
@@ -37,50 +46,6 @@ function choiceNote(taken: ClassKit['lessons'][number]['taught']['taken']): Pick
   return { note: `${said.join('; ')}.` }
 }
 
-function buySection({ buy, unit, currency, total, aHead }: ClassKit): Section {
-  const hasPrices = buy.some(({ cost }) => cost !== undefined)
-  return {
-    heading: 'To buy',
-    columns: [
-      words('item'),
-      measure('needed'),
-      measure('there'),
-      count('buy'),
-      words('sold as'),
-      count('cost'),
-    ],
-    rows: buy.map((line) => [
-      line.sheet
-        ? `${line.item}, ${formatSize(line.sheet.size, unit)}${line.sheet.offcut ? ', offcut' : ''}`
-        : line.item,
-      say(line.need, unit),
-      isNothing(line.have) ? '' : thereText(line.have, unit),
-      line.count === undefined ? '' : String(line.count),
-      soldAs(line, unit),
-      line.cost === undefined ? '' : moneyText(line.cost, currency),
-    ]),
-    ...(hasPrices && {
-      note: `What has a price costs ${moneyText(total, currency)} in all, ${moneyText(aHead, currency)} a head.`,
-    }),
-  }
-}
-
-const isNothing = (quantity: Quantity): boolean =>
-  (quantity.kind === 'count' && quantity.count === 0) ||
-  (quantity.kind === 'length' && quantity.length.equals(0))
-
-/** A length that is there was measured off a roll: in metres when that is plain. */
-const thereText = (quantity: Quantity, unit: Unit): string =>
-  quantity.kind === 'length' ? rollText(quantity.length, unit) : say(quantity, unit)
-
-function rollText(length: Length, unit: Unit): string {
-  const metres = length.div(1000)
-  return metres.mul(10).d === 1n ? `${metres.valueOf()} m` : formatLength(length, unit)
-}
-
-/** `roll of 10 m`, `pack of 100`: rolls as the shop says them. */
-export function soldAs({ sold }: Pick<Purchase, 'sold'>, unit: Unit): string {
-  if (!sold) return ''
-  if (sold.kind === 'pack') return `pack of ${sold.count}`
-  return `roll of ${rollText(sold.length, unit)}`
-}
+/** `roll of 10 m`, or nothing for what is bought one by one. */
+export const soldAs = ({ sold }: Pick<Purchase, 'sold'>, unit: Unit): string =>
+  sold ? soldText(sold, unit) : ''

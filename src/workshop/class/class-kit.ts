@@ -1,10 +1,18 @@
 import type { Finding } from '../../length/finding.ts'
-import { plus, type Unit } from '../../length/length.ts'
-import { type Kit, type KitSupply, makeKit } from '../kit.ts'
+import type { Unit } from '../../length/length.ts'
+import { type Kit, makeKit } from '../kit.ts'
+import type { KitSupply } from '../kit-supply.ts'
 import { addUp } from '../needs.ts'
+import { forAllTables, makersByTable, type TableKit, tableKits } from './at-tables.ts'
 import { type Purchase, purchaseOf, totalOf } from './buying.ts'
-import { atOnce, type ClassFile, type Money } from './class-file.ts'
+import { atOnce, type ClassFile } from './class-file.ts'
+import type { Money } from './money.ts'
+import { type PaperWeight, paperWeight } from './paper-weight.ts'
+import { type Price, priceOf } from './price.ts'
+import { type ShoppingGroup, shopFindings, shoppingGroups } from './shopping.ts'
+import { supplyFindings } from './supply-findings.ts'
 import { classTitle, type Taught } from './taught.ts'
+import { together } from './together.ts'
 
 /** What a whole class needs, and what it costs. */
 export interface ClassKit {
@@ -14,13 +22,24 @@ export interface ClassKit {
   readonly spare: number
   readonly currency: string
   readonly lessons: readonly { readonly taught: Taught; readonly kit: Kit }[]
+  /** Everything that is shared, on all tables together. */
   readonly shared: readonly KitSupply[]
+  /** What lies where, if the class file has tables. */
+  readonly tables: readonly TableKit[]
+  /** Of what is shared, what serves all tables; everything where there are no tables. */
+  readonly forAll: readonly KitSupply[]
   readonly tutor: readonly KitSupply[]
   /** Sheets first, then supplies. */
   readonly buy: readonly Purchase[]
+  /** The same, by the parts of the shop. */
+  readonly shopping: readonly ShoppingGroup[]
   /** Of everything that has a price. */
   readonly total: Money
+  /** That, for each who pays: the spare kits are in it. */
   readonly aHead: Money
+  readonly paying: number
+  readonly price?: Price
+  readonly weight: PaperWeight
   readonly findings: readonly Finding[]
 }
 
@@ -37,85 +56,56 @@ export function classKit(
   sheets: readonly Purchase[],
   short: readonly Finding[] = [],
 ): ClassKit {
-  const kits = lessons.map((taught) => ({
+  const unit = lessons[0]?.lesson.unit ?? 'in'
+  const makers = makersByTable(file, lessons)
+  const kits = lessons.map((taught, i) => ({
     taught,
-    kit: makeKit(taught.lesson, taught.people, taught.kits - taught.people),
+    kit: makeKit(taught.lesson, taught.people, taught.kits - taught.people, makers[i]),
   }))
   const needs = addUp(kits.flatMap(({ kit }) => kit.buy))
   const buy = [...sheets, ...needs.map((need) => purchaseOf(need, file.supplies.get(need.item)))]
   const total = totalOf(buy)
+  const paying = file.price?.paying ?? file.people
+  const { shared, tables, forAll } = sharedIn(file, lessons, kits)
   return {
     title: classTitle(file, lessons),
-    unit: lessons[0]?.lesson.unit ?? 'in',
+    unit,
     people: file.people,
     spare: file.spare,
     currency: file.currency,
     lessons: kits,
-    shared: together(
-      kits.map(({ kit }) => kit.shared),
-      atOnce(file),
-    ),
+    shared,
+    tables,
+    forAll,
     tutor: together(
       kits.map(({ kit }) => kit.tutor),
       true,
     ),
     buy,
+    shopping: shoppingGroups(buy, file.shop),
     total,
-    aHead: total.div(file.people),
-    findings: [
-      ...short,
-      ...notNeeded(
-        file,
-        needs.map(({ item }) => item),
-      ),
-    ],
+    aHead: total.div(paying),
+    paying,
+    ...(file.price && { price: priceOf(file.price, total, file.people) }),
+    weight: paperWeight(file, lessons, sheets),
+    findings: [...short, ...supplyFindings(file, needs, unit), ...shopFindings(file.shop, buy)],
   }
 }
 
-/** Supplies of several lessons as one list: lengths always add up, counts only if they are needed at once. */
-function together(lists: readonly (readonly KitSupply[])[], adds: boolean): KitSupply[] {
-  const all = new Map<string, KitSupply>()
-  for (const supply of lists.flat()) {
-    const key = `${supply.amount.kind} ${supply.item}`
-    const before = all.get(key)
-    all.set(key, before ? merged(before, supply, adds) : supply)
+/** What is shared: as a whole, and by table where there are tables. */
+function sharedIn(
+  file: ClassFile,
+  lessons: readonly Taught[],
+  kits: readonly { readonly kit: Kit }[],
+): Pick<ClassKit, 'shared' | 'tables' | 'forAll'> {
+  const tables = tableKits(file, lessons)
+  if (tables.length === 0) {
+    const shared = together(
+      kits.map(({ kit }) => kit.shared),
+      atOnce(file),
+    )
+    return { shared, tables, forAll: shared }
   }
-  return [...all.values()]
-}
-
-function merged(a: KitSupply, b: KitSupply, adds: boolean): KitSupply {
-  const rule = a.rule === b.rule ? a.rule : undefined
-  const { rule: _, ...rest } = a
-  const with_ = (amount: KitSupply['amount']): KitSupply => ({
-    ...rest,
-    amount,
-    ...(rule !== undefined && { rule }),
-  })
-  if (a.amount.kind === 'count' && b.amount.kind === 'count') {
-    const [one, other] = [a.amount.count, b.amount.count]
-    return with_({ kind: 'count', count: adds ? one + other : Math.max(one, other) })
-  }
-  if (a.amount.kind === 'length' && b.amount.kind === 'length')
-    return with_({ kind: 'length', length: plus(a.amount.length, b.amount.length) })
-  return a
-}
-
-/** A supply that the class file sells and no lesson uses is probably misspelt. */
-function notNeeded({ supplies }: ClassFile, needed: readonly string[]): Finding[] {
-  return [...supplies].flatMap(([item, { place }]) =>
-    needed.includes(item)
-      ? []
-      : [
-          {
-            rule: 'not-needed',
-            severity: 'warning' as const,
-            message: `No lesson of this class uses up \`${item}\``,
-            suggestion:
-              needed.length > 0
-                ? `Write it as in the lesson: ${needed.map((n) => `\`${n}\``).join(', ')}`
-                : 'Take it out',
-            place,
-          },
-        ],
-  )
+  const forAll = forAllTables(file, lessons)
+  return { shared: together([...tables.map((table) => table.shared), forAll], true), tables, forAll }
 }

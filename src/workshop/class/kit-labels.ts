@@ -1,6 +1,8 @@
 import { makeKit } from '../kit.ts'
 import { say } from '../kit-listing.ts'
+import { makersOf } from './at-tables.ts'
 import type { ClassFile } from './class-file.ts'
+import { seatingOf } from './seating.ts'
 import type { Taught } from './taught.ts'
 
 /** What stands on the label of one kit. */
@@ -12,20 +14,38 @@ export interface KitLabel {
   readonly chosen: readonly string[]
   /** `1 base`, `2 side strip`: pieces first, then the rest. */
   readonly contents: readonly string[]
+  /** Where its person sits, if the class file has tables; nowhere for a spare kit. */
+  readonly table?: string
 }
 
 /** A label for every kit of every lesson, people first and then the spare ones. */
 export const kitLabels = (file: ClassFile, lessons: readonly Taught[]): KitLabel[] =>
-  lessons.flatMap((taught) => {
+  lessons.flatMap((taught, lesson) => {
     const chosen = choicesOf(file, taught)
+    const table = tableOfKit(file, lessons, lesson)
     const contents = contentsOf(taught)
     return Array.from({ length: taught.kits }, (_, i) => ({
       name: nameOf(file, taught, i),
       title: taught.lesson.frontMatter.title,
       chosen: chosen[i] ?? [],
       contents,
+      ...(i < taught.people && table(i)),
     }))
   })
+
+/** The table of each kit of a lesson, by the number of the kit from 0. */
+function tableOfKit(
+  file: ClassFile,
+  lessons: readonly Taught[],
+  lesson: number,
+): (kit: number) => Pick<KitLabel, 'table'> {
+  const seating = seatingOf(file)
+  const { from = 0 } = makersOf(file, lessons)[lesson] ?? {}
+  return (kit) => {
+    const seated = seating.find(({ people }) => people.includes(from + kit))
+    return seated ? { table: seated.table.name } : {}
+  }
+}
 
 /** What is packed: pieces and letters by number, and what is counted out or cut off a roll. A number stays with its word. */
 function contentsOf({ lesson, people, kits }: Taught): string[] {

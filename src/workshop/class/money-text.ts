@@ -1,4 +1,4 @@
-import type { Money } from './class-file.ts'
+import type { Money } from './money.ts'
 
 /** `£2.20`, `2.20 EUR`: signs stand before the amount, words behind it; the cent is rounded as a till does. */
 export function moneyText(money: Money, currency: string): string {

@@ -8,10 +8,14 @@ import { labelsIn } from './read-labels.ts'
 import { lessonsIn } from './read-lessons.ts'
 import { peopleIn } from './read-people.ts'
 import { prepareIn } from './read-prepare.ts'
+import { priceIn } from './read-price.ts'
 import { sheetsIn } from './read-sheets.ts'
+import { shopIn } from './read-shop.ts'
 import { suppliesOffered } from './read-supplies.ts'
+import { tablesIn } from './read-tables.ts'
 import { timeKeys, timesIn } from './read-times.ts'
 import { trimmerIn } from './read-trimmer.ts'
+import { seatFindings } from './seating.ts'
 
 const keys = [
   'title',
@@ -24,6 +28,9 @@ const keys = [
   'currency',
   'sheets',
   'supplies',
+  'shop',
+  'price',
+  'tables',
   'trimmer',
   'prepare',
   'labels',
@@ -49,6 +56,9 @@ export function readClass(text: string): { file: ClassFile; findings: readonly F
   const [currency] = textsOf(reading, entry('currency'), '`currency` wants a sign', 'Write `currency: £`')
   const coming = peopleIn(reading, fields.get('people'), top.keyPlace)
   const lessons = lessonsIn(reading, fields, top.keyPlace)
+  const price = priceIn(reading, fields.get('price'), coming?.people)
+  const tables = tablesIn(reading, fields.get('tables'))
+  findings.push(...seatFindings({ tables, people: coming?.people ?? 1, guests: coming?.guests ?? [] }))
   return {
     file: {
       ...(title && { title: title.text.trim() }),
@@ -60,6 +70,9 @@ export function readClass(text: string): { file: ClassFile; findings: readonly F
       currency: currency?.text.trim() ?? '',
       sheets: sheetsIn(reading, entry('sheets')),
       supplies: suppliesOffered(reading, entry('supplies')),
+      shop: shopIn(reading, entry('shop')),
+      ...(price && { price }),
+      tables,
       trimmer: trimmerIn(reading, fields.get('trimmer')?.value),
       prepare: prepareIn(reading, entry('prepare')),
       times: timesIn(reading, fields),

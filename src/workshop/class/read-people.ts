@@ -1,5 +1,5 @@
 import { checkKeys, type Reading, report } from '../../card/reading.ts'
-import type { Field } from '../../card/yaml.ts'
+import type { Entry, Field } from '../../card/yaml.ts'
 import type { Place } from '../../length/finding.ts'
 import { textsOf } from '../../lesson/yaml-reading.ts'
 import { countIn } from './amounts.ts'
@@ -27,7 +27,7 @@ export function peopleIn(
       report(reading, 'value', item.place, 'A name is wanted here', example)
       return []
     }
-    checkKeys(reading, item.fields, ['name', 'takes', 'note'], 'a person')
+    checkKeys(reading, item.fields, ['name', 'takes', 'table', 'note'], 'a person')
     const text = (key: string): string[] =>
       textsOf(reading, item.fields.get(key)?.value, `\`${key}\` wants a text`, `Write \`${key}: …\``).map(
         (t) => t.text.trim(),
@@ -36,11 +36,19 @@ export function peopleIn(
     if (name === undefined)
       report(reading, 'missing-key', item.place, 'This person has no name', 'Add `name:`')
     const note = text('note').join(', ')
-    return [{ name: name ?? '', takes: text('takes'), ...(note !== '' && { note }) }]
+    return [
+      { name: name ?? '', takes: text('takes'), ...tableOf(reading, item), ...(note !== '' && { note }) },
+    ]
   })
   if (guests.length === 0) {
     report(reading, 'value', field.value.place, 'Nobody comes to this class', example)
     return undefined
   }
   return { people: guests.length, guests }
+}
+
+function tableOf(reading: Reading, { fields }: Entry & { kind: 'map' }): Pick<Guest, 'table'> {
+  const entry = fields.get('table')?.value
+  const [text] = textsOf(reading, entry, '`table` wants the name of one', 'Write `table: window`')
+  return text ? { table: { name: text.text.trim(), place: text.place } } : {}
 }

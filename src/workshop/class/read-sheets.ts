@@ -1,4 +1,5 @@
 import { attempt, fieldsOf, type Reading, report, wordOf } from '../../card/reading.ts'
+import { gramsPerSquareMetre } from '../../card/weight.ts'
 import type { Entry, Fields } from '../../card/yaml.ts'
 import { minus, type Size, times, zero } from '../../length/length.ts'
 import { readSize } from '../../length/text.ts'
@@ -6,7 +7,18 @@ import { textsOf } from '../../lesson/yaml-reading.ts'
 import { checkSaleKeys, countIn, lengthIn, moneyIn } from './amounts.ts'
 import type { SheetOffer } from './class-file.ts'
 
-const keys = ['size', 'price', 'have', 'limit', 'pack', 'grain', 'direction', 'trim', 'offcuts'] as const
+const keys = [
+  'size',
+  'weight',
+  'price',
+  'have',
+  'limit',
+  'pack',
+  'grain',
+  'direction',
+  'trim',
+  'offcuts',
+] as const
 const example = 'Write for example `dark blue card: {size: 12 x 12 in, price: 0.60}`'
 
 /** The sheets that are to be had, by stock: one size each, or a list of sizes. */
@@ -51,6 +63,7 @@ function offersOf(reading: Reading, entry: Entry): SheetOffer[] {
     return offcuts
   }
   const price = moneyIn(reading, fields.get('price')?.value)
+  const weight = weightIn(reading, fields.get('weight')?.value)
   const limit = countIn(reading, fields.get('limit')?.value, 'limit', 0)
   const has = (key: (typeof keys)[number]): boolean => fields.has(key)
   return [
@@ -58,6 +71,7 @@ function offersOf(reading: Reading, entry: Entry): SheetOffer[] {
     {
       size,
       place: fields.get('size')?.keyPlace ?? entry.place,
+      ...(weight && { weight }),
       ...(price !== undefined && { price }),
       have: countIn(reading, fields.get('have')?.value, 'have', 0) ?? 0,
       ...(limit !== undefined && { limit }),
@@ -76,6 +90,12 @@ const plain = { have: 0, pack: 1, trim: zero, offcut: false } as const
 
 const tooMuch = ({ width, height }: Size, trim: typeof zero): boolean =>
   [width, height].some((side) => minus(side, times(trim, 2)).lte(0))
+
+function weightIn(reading: Reading, entry: Entry | undefined): SheetOffer['weight'] {
+  const cure = 'Write `weight: 300 gsm` or `weight: 110 lb cover`'
+  const [text] = textsOf(reading, entry, '`weight` wants what the sheet weighs', cure)
+  return text && attempt(reading, text, gramsPerSquareMetre)
+}
 
 function sizeIn(reading: Reading, entry: Entry | undefined): Size | undefined {
   const [text] = textsOf(reading, entry, 'A size is wanted here', example)

@@ -1,9 +1,11 @@
 import { fieldsOf, type Reading, report } from '../../card/reading.ts'
-import type { Entry } from '../../card/yaml.ts'
-import { checkSaleKeys, countIn, lengthIn, moneyIn } from './amounts.ts'
+import type { Entry, Fields } from '../../card/yaml.ts'
+import { checkSaleKeys, moneyIn } from './amounts.ts'
 import type { SupplyOffer } from './class-file.ts'
+import { quantityAlone } from './read-quantity.ts'
+import { saleKeys, soldIn } from './read-sold.ts'
 
-const keys = ['roll', 'pack', 'price', 'have'] as const
+const keys = [...saleKeys, 'price', 'have'] as const
 const example = 'Write for example `double-sided tape: {roll: 10 m, price: 2.20}`'
 
 /** How supplies are sold, by item. */
@@ -17,34 +19,25 @@ export function suppliesOffered(reading: Reading, entry: Entry | undefined): Map
 function supplyOf(reading: Reading, entry: Entry, place: SupplyOffer['place']): SupplyOffer {
   const fields = fieldsOf(reading, entry, 'A supply wants how it is sold', example)
   checkSaleKeys(reading, fields, keys, 'a supply')
-  const roll = lengthIn(reading, fields.get('roll')?.value, 'roll')
-  const pack = countIn(reading, fields.get('pack')?.value, 'pack', 1)
+  const ways = saleKeys.filter((key) => fields.has(key))
+  const sold = ways
+    .map((key) => soldIn(reading, fields.get(key)?.value, key))
+    .find((one) => one !== undefined)
+  tellSecondWay(reading, fields, ways)
   const price = moneyIn(reading, fields.get('price')?.value)
-  if (roll !== undefined && pack !== undefined)
+  const have = quantityAlone(reading, fields.get('have')?.value, 'have')
+  return { place, ...(sold && { sold }), ...(price !== undefined && { price }), ...(have && { have }) }
+}
+
+function tellSecondWay(reading: Reading, fields: Fields, ways: readonly (typeof saleKeys)[number][]): void {
+  const [first, second] = ways
+  const field = second && fields.get(second)
+  if (field)
     report(
       reading,
       'value',
-      fields.get('pack')?.keyPlace ?? place,
-      'It is sold by the roll or by the pack, not both',
+      field.keyPlace,
+      `It is sold by the \`${first}\` or by the \`${second}\`, not both`,
       'Leave one of the two out',
     )
-  const have = haveOf(reading, fields.get('have')?.value)
-  return {
-    place,
-    ...(roll?.gt(0)
-      ? { sold: { kind: 'roll', length: roll } }
-      : pack !== undefined && { sold: { kind: 'pack', count: pack } }),
-    ...(price !== undefined && { price }),
-    ...(have && { have }),
-  }
-}
-
-/** `have: 3` things, or `have: 2 m` of a roll. */
-function haveOf(reading: Reading, entry: Entry | undefined): SupplyOffer['have'] {
-  if (entry?.kind === 'text' && !/^\s*\d+\s*$/.test(entry.text)) {
-    const length = lengthIn(reading, entry, 'have')
-    return length && { kind: 'length', length }
-  }
-  const count = countIn(reading, entry, 'have', 0)
-  return count === undefined ? undefined : { kind: 'count', count }
 }

@@ -33,7 +33,7 @@ test('the attendance sheet alone says what the teacher must know', () => {
     { name: 'Ada', takes: [] },
     { name: 'Bo', takes: ['green card'], note: 'no latex' },
   ]
-  expect(attendanceListing('Saturday', { guests }).sections[0]?.rows).toEqual([
+  expect(attendanceListing('Saturday', { guests, people: 2, tables: [] }).sections[0]?.rows).toEqual([
     ['Ada', '', '', ''],
     ['Bo', '', 'no latex', 'green card'],
   ])

@@ -113,7 +113,7 @@ describe('what is wrong is told with its place and a cure', () => {
     ],
     [
       'people: 5\nlesson: a.md\nsupplies: {tape: {roll: 10 m, pack: 3}}',
-      ['3:31 value: It is sold by the roll or by the pack, not both'],
+      ['3:31 value: It is sold by the `roll` or by the `pack`, not both'],
     ],
     [
       'people: 5\nlesson: a.md\nsupplies: {tape: {roll: 10 m, price: 1,80}}',
