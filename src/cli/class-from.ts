@@ -15,9 +15,14 @@ import { readText } from './read-text.ts'
 /** A class file with its lessons, filled in. */
 export interface ReadClass {
   readonly file: ClassFile
-  readonly lessons: readonly Taught[]
+  readonly lessons: readonly TaughtFile[]
   /** Of the class file, and of each lesson, by the path of the file. */
   readonly findings: ReadonlyMap<string, readonly Finding[]>
+}
+
+/** A lesson of a class, with the path of its file. */
+export interface TaughtFile extends Taught {
+  readonly path: string
 }
 
 /**
@@ -34,7 +39,7 @@ export async function classFrom(path: string, options: Options, outside: Outside
   const { file, findings } = readClass(await readText(path, outside))
   const own: Finding[] = [...findings]
   const all = new Map<string, readonly Finding[]>()
-  const lessons: Taught[] = []
+  const lessons: TaughtFile[] = []
   for (const one of file.lessons) {
     const at = join(dirname(path), one.path)
     const text = await readText(at, outside).catch((error: Error) => {
@@ -43,11 +48,12 @@ export async function classFrom(path: string, options: Options, outside: Outside
     })
     if (text === undefined) continue
     const lesson = fillLesson(readLesson(text), wishesFor(one, file, options))
-    all.set(at, lesson.findings)
+    // A lesson may come twice, in two sizes.
+    all.set(at, together(all.get(at) ?? [], lesson.findings))
     if (hasErrors(lesson.findings)) continue
     const { taught, findings: ofChoices } = taughtLesson(one, lesson, file)
     own.push(...ofChoices)
-    lessons.push(taught)
+    lessons.push({ ...taught, path: at })
   }
   return { file, lessons, findings: new Map([[path, own], ...all]) }
 }
@@ -55,6 +61,12 @@ export async function classFrom(path: string, options: Options, outside: Outside
 /** The class file says more of a lesson than the command line, and that more than the lesson. */
 function wishesFor({ closed }: ClassLesson, { units }: ClassFile, options: Options): Wishes {
   return { ...(units && { units }), ...wishesOf(options), ...(closed && { closed }) }
+}
+
+/** Findings of the same file as one list; what both say is said once. */
+function together(some: readonly Finding[], others: readonly Finding[]): Finding[] {
+  const byText = new Map([...some, ...others].map((finding) => [JSON.stringify(finding), finding]))
+  return [...byText.values()]
 }
 
 const notRead = ({ place }: ClassLesson, message: string): Finding => ({

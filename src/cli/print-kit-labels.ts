@@ -1,3 +1,4 @@
+import type { Browser } from 'puppeteer-core'
 import type { FilledLesson } from '../lesson/lesson.ts'
 import { labelsHtml } from '../publish/kit-labels.ts'
 import type { Paper } from '../publish/page-css.ts'
@@ -8,7 +9,7 @@ import type { LabelSheet } from '../workshop/class/class-file.ts'
 import type { KitLabel } from '../workshop/class/kit-labels.ts'
 import type { Options } from './flags.ts'
 import type { Outside } from './outside.ts'
-import { printPages } from './print-pages.ts'
+import { type Printing, printPages } from './print-pages.ts'
 
 /**
  * Prints the labels of a class on their sheets, at their real size.
@@ -23,6 +24,7 @@ export function printKitLabels(
   lesson: FilledLesson,
   options: Options,
   outside: Outside,
+  browser?: Promise<Browser>,
 ): Promise<string[]> {
   const html = async (theme: string, paper: Paper): Promise<string> => {
     const page = await labelsHtml({ title, lang: lesson.frontMatter.lang }, labels, sheet, paper, theme)
@@ -34,7 +36,6 @@ export function printKitLabels(
       'Write fewer rows and columns, such as `labels: {columns: 2, rows: 4}`',
     )
   }
-  const pdf = async (page: string, _: Paper, browser: Parameters<typeof printPdf>[1]): Promise<Uint8Array> =>
-    atRealSize(await printPdf(page, browser))
-  return printPages({ path, what: 'labels' }, { html, pdf }, options, outside)
+  const pdf: Printing['pdf'] = async (page, _, running) => atRealSize(await printPdf(page, running))
+  return printPages({ path, what: 'labels' }, { html, pdf }, options, outside, browser)
 }

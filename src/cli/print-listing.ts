@@ -1,16 +1,17 @@
+import type { Browser } from 'puppeteer-core'
 import { listOf } from '../length/finding.ts'
 import { formatSize } from '../length/format.ts'
 import type { FilledLesson } from '../lesson/lesson.ts'
 import { handoutHtml } from '../publish/html.ts'
+import { listingBody } from '../publish/listing-body.ts'
 import { measureText } from '../publish/measure.ts'
 import type { Paper } from '../publish/page-css.ts'
 import { printPdf } from '../publish/pdf.ts'
 import { loadTheme } from '../publish/theme.ts'
 import type { Listing } from '../workshop/listing.ts'
 import type { Options } from './flags.ts'
-import { listingBody } from './listing-page.ts'
 import type { Outside } from './outside.ts'
-import { printPages } from './print-pages.ts'
+import { type Printing, printPages } from './print-pages.ts'
 
 /** Prints a list about a lesson as a page and a PDF, in the style of its handout. Throws what `printPages` throws. */
 export async function printListing(
@@ -19,9 +20,11 @@ export async function printListing(
   what: { path: string; what: string },
   options: Options,
   outside: Outside,
+  browser?: Promise<Browser>,
 ): Promise<void> {
   const html = (theme: string, paper: Paper): Promise<string> => listingHtml(listing, lesson, theme, paper)
-  await printPages(what, { html, pdf: (page, _, browser) => printPdf(page, browser) }, options, outside)
+  const pdf: Printing['pdf'] = (page, _, running) => printPdf(page, running)
+  await printPages(what, { html, pdf }, options, outside, browser)
 }
 
 async function listingHtml(

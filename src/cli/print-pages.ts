@@ -22,6 +22,7 @@ export interface Printing {
  *
  * @param path of the lesson.
  * @param what a word for the file names, such as `kit`.
+ * @param shared a browser for several prints, that runs or will; without it one is started. It is not closed.
  * @returns the paths of what was written; they have been told unless the answer is JSON.
  * @throws what publishing a handout throws.
  */
@@ -30,6 +31,7 @@ export async function printPages(
   { html, pdf }: Printing,
   options: Options,
   outside: Outside,
+  shared?: Promise<Browser>,
 ): Promise<string[]> {
   const pages = await pagesFor(path, what, options, outside)
   const { paper, theme, force, browserPath } = printSettings(options, outside)
@@ -42,11 +44,11 @@ export async function printPages(
   }
   if (pages.html) await write('.html', new TextEncoder().encode(page))
   if (!pages.pdf) return paths
-  const browser = await startBrowser(browserPath)
+  const browser = await (shared ?? startBrowser(browserPath))
   try {
     await write('.pdf', await pdf(page, paper, browser))
   } finally {
-    await stopBrowser(browser)
+    if (!shared) await stopBrowser(browser)
   }
   return paths
 }

@@ -1,3 +1,4 @@
+import type { Browser } from 'puppeteer-core'
 import type { Unit } from '../length/length.ts'
 import { printPdf } from '../publish/pdf.ts'
 import { sheetsHtml } from '../publish/sheets.ts'
@@ -15,6 +16,7 @@ export async function printSheets(
   lessons: readonly Taught[],
   options: Options,
   outside: Outside,
+  browser?: Promise<Browser>,
 ): Promise<void> {
   const [first] = lessons
   const about = {
@@ -30,9 +32,10 @@ export async function printSheets(
     { path, what: 'sheets' },
     {
       html: (theme, paper) => sheetsHtml(about, plan, upright, unit, paper, theme),
-      pdf: (page, _, browser) => printPdf(page, browser),
+      pdf: (page, _, running) => printPdf(page, running),
     },
     options,
     outside,
+    browser,
   )
 }

@@ -1,44 +1,102 @@
-import { hasErrors } from '../../length/finding.ts'
-import { classKit } from '../../workshop/class/class-kit.ts'
-import { classKitListing } from '../../workshop/class/class-kit-listing.ts'
-import { kitLabels } from '../../workshop/class/kit-labels.ts'
-import { attendanceListing, packingListing } from '../../workshop/class/packing.ts'
-import { planClass } from '../../workshop/class/plan-class.ts'
-import { runSheet } from '../../workshop/class/run-sheet.ts'
-import { runSheetListing } from '../../workshop/class/run-sheet-listing.ts'
-import { shortFindings } from '../../workshop/class/short-findings.ts'
-import { classTitle } from '../../workshop/class/taught.ts'
-import type { Listing } from '../../workshop/listing.ts'
+import { dirname, extname } from 'node:path'
+import { type Finding, hasErrors } from '../../length/finding.ts'
+import { startBrowser, stopBrowser } from '../../publish/launch.ts'
+import { NoBrowserError } from '../../publish/problems.ts'
+import { mayWrite, writeWhole } from '../../publish/write.ts'
+import { tellWritten } from '../answer.ts'
 import { classFrom, tellClass } from '../class-from.ts'
+import { type ClassPrint, classPrints, type Press } from '../class-prints.ts'
+import { classTables } from '../class-tables.ts'
+import { type ClassWork, workOut } from '../class-work.ts'
 import type { Action } from '../commands.ts'
+import { dayPage } from '../day-page.ts'
+import type { Options } from '../flags.ts'
+import { holdFiles } from '../held-files.ts'
 import { tellFindings } from '../lesson-file.ts'
+import type { Outside } from '../outside.ts'
+import { pagesFor } from '../pages.ts'
 import { planProgress } from '../plan-progress.ts'
-import { printKitLabels } from '../print-kit-labels.ts'
-import { printListing } from '../print-listing.ts'
-import { printSheets } from '../print-sheets.ts'
-import { exitCodes } from '../problems.ts'
+import { printSettings } from '../print-settings.ts'
+import { exitCodes, UsageError } from '../problems.ts'
+import { writeWorkbook } from '../write-workbook.ts'
 
-/** `class CLASS -o FOLDER`: everything for the day but the handouts, each as a page and a PDF. */
+/**
+ * `class CLASS -o FOLDER`: everything for the day, as pages and PDFs, a workbook, and a page that leads to them. The
+ * files appear together when the last of them is made; without a browser there are no PDFs, and the rest appears.
+ */
 export const wholeClass: Action = async ([path = ''], options, outside) => {
+  await mustBeFolder(options, outside)
   const read = await classFrom(path, options, outside)
-  const { file, lessons } = read
-  const [first] = lessons
+  const [first] = read.lessons
   if (!tellClass(read, options, outside) || !first) return exitCodes.lessonErrors
-  const unit = first.lesson.unit
-  const title = classTitle(file, lessons)
-  const plan = await planClass(file, lessons, { unit, progress: planProgress(options, outside) })
-  const kit = classKit(file, lessons, plan.purchases, shortFindings(plan.short, file))
-  const run = runSheet(file, lessons)
-  const labels = kitLabels(file, lessons)
-  const print = (what: string, listing: Listing): Promise<void> =>
-    printListing(listing, first.lesson, { path, what }, options, outside)
-  await print('kit', classKitListing(kit))
-  await printSheets({ title, path, unit }, plan, lessons, options, outside)
-  await print('run-sheet', runSheetListing(run))
-  await printKitLabels({ path, title }, labels, file.labels, first.lesson, options, outside)
-  await print('packing', packingListing(title, labels))
-  if (file.guests.length > 0) await print('attendance', attendanceListing(title, file))
-  const findings = [...kit.findings, ...run.findings]
+  const work = await workOut(path, read, first, planProgress(options, outside))
+  const found: Finding[] = []
+  const prints = classPrints(work, (lesson, findings) => {
+    found.push(...findings)
+    tellFindings(lesson, findings, options, outside)
+  })
+  const noBrowser = await makeAll(work, prints, options, outside)
+  const findings = [...work.kit.findings, ...work.run.findings]
   tellFindings(path, findings, options, outside)
-  return hasErrors(findings) ? exitCodes.lessonErrors : exitCodes.done
+  if (noBrowser) throw noBrowser
+  return hasErrors([...findings, ...found]) ? exitCodes.lessonErrors : exitCodes.done
+}
+
+/** Makes all files and writes them together; gives the mistake when no browser was there to make the PDFs. */
+async function makeAll(
+  work: ClassWork,
+  prints: readonly ClassPrint[],
+  options: Options,
+  outside: Outside,
+): Promise<NoBrowserError | undefined> {
+  const held = holdFiles(outside)
+  const browser = startBrowser(printSettings(options, outside).browserPath)
+  browser.catch(() => {})
+  try {
+    const press = { options: { ...options, quiet: true }, outside: held.outside, browser }
+    const noBrowser = await printAll(prints, press, (print, i) => {
+      if (!options.quiet) outside.stderr(`Printing ${i + 1} of ${prints.length}: ${print.title}\n`)
+    })
+    const { out } = await pagesFor(work.path, 'class', options, outside)
+    await writeWorkbook(`${out}.xlsx`, work.title, classTables(work), press.options, press.outside)
+    await mayWrite(`${out}.html`, options.force === true, outside)
+    const page = await dayPage(work, prints, held.files(), options, outside)
+    const files = [{ path: `${out}.html`, data: page }, ...held.files()]
+    await writeWhole(files, outside)
+    tellWritten(
+      files.map((file) => file.path),
+      options,
+      outside,
+    )
+    return noBrowser
+  } finally {
+    await browser.then(stopBrowser).catch(() => {})
+  }
+}
+
+/** Prints one thing after the other. That no browser was found is told when the pages of all of them are there. */
+async function printAll(
+  prints: readonly ClassPrint[],
+  press: Press,
+  tell: (print: ClassPrint, i: number) => void,
+): Promise<NoBrowserError | undefined> {
+  let noBrowser: NoBrowserError | undefined
+  for (const [i, print] of prints.entries()) {
+    tell(print, i)
+    await print.print(press).catch((error: unknown) => {
+      if (!(error instanceof NoBrowserError)) throw error
+      noBrowser = error
+    })
+  }
+  return noBrowser
+}
+
+/** Many files do not go into one. */
+async function mustBeFolder({ output = '' }: Options, outside: Outside): Promise<void> {
+  if (!/^\.(pdf|html?|xlsx|csv|md|txt)$/i.test(extname(output)) || (await outside.isFolder(output))) return
+  const { length } = extname(output)
+  throw new UsageError(
+    '`class` fills a folder with files',
+    `Name the folder, such as \`-o ${output.slice(0, -length) || dirname(output)}\``,
+  )
 }

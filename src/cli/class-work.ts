@@ -1,0 +1,45 @@
+import type { Unit } from '../length/length.ts'
+import { type ClassKit, classKit } from '../workshop/class/class-kit.ts'
+import { type KitLabel, kitLabels } from '../workshop/class/kit-labels.ts'
+import { type ClassPlan, planClass } from '../workshop/class/plan-class.ts'
+import { type RunSheet, runSheet } from '../workshop/class/run-sheet.ts'
+import { shortFindings } from '../workshop/class/short-findings.ts'
+import { classTitle } from '../workshop/class/taught.ts'
+import type { Progress } from '../workshop/cutting/cutting.ts'
+import type { ReadClass, TaughtFile } from './class-from.ts'
+
+/** All that is worked out for a class. */
+export interface ClassWork extends Pick<ReadClass, 'file' | 'lessons'> {
+  /** Of the class file. */
+  readonly path: string
+  readonly title: string
+  readonly unit: Unit
+  readonly first: TaughtFile
+  readonly plan: ClassPlan
+  readonly kit: ClassKit
+  readonly run: RunSheet
+  readonly labels: readonly KitLabel[]
+}
+
+/** Works out a class that has a lesson at least. */
+export async function workOut(
+  path: string,
+  { file, lessons }: Pick<ReadClass, 'file' | 'lessons'>,
+  first: TaughtFile,
+  progress: (progress: Progress) => void,
+): Promise<ClassWork> {
+  const unit = first.lesson.unit
+  const plan = await planClass(file, lessons, { unit, progress })
+  return {
+    path,
+    file,
+    lessons,
+    first,
+    unit,
+    title: classTitle(file, lessons),
+    plan,
+    kit: classKit(file, lessons, plan.purchases, shortFindings(plan.short, file)),
+    run: runSheet(file, lessons),
+    labels: kitLabels(file, lessons),
+  }
+}

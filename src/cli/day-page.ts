@@ -1,0 +1,75 @@
+import { basename } from 'node:path'
+import { toHtml } from 'hast-util-to-html'
+import { h } from 'hastscript'
+import { handoutHtml } from '../publish/html.ts'
+import { loadTheme } from '../publish/theme.ts'
+import type { FileToWrite } from '../publish/write.ts'
+import { runSheetListing } from '../workshop/class/run-sheet-listing.ts'
+import type { ClassPrint } from './class-prints.ts'
+import type { ClassWork } from './class-work.ts'
+import type { Options } from './flags.ts'
+import type { Outside } from './outside.ts'
+import { pagesFor } from './pages.ts'
+import { printSettings } from './print-settings.ts'
+
+/** The page that leads to everything for the day of a class: what there is to look at and to print. */
+export async function dayPage(
+  { path, title, file, run, first }: ClassWork,
+  prints: readonly ClassPrint[],
+  files: readonly FileToWrite[],
+  options: Options,
+  outside: Outside,
+): Promise<Uint8Array> {
+  const { theme, paper } = printSettings(options, outside)
+  const { css } = await loadTheme(theme)
+  const names = new Set(files.map((one) => basename(one.path)))
+  const rows = await Promise.all(
+    prints.map(async (print) => {
+      const name = basename((await pagesFor(path, print.what, options, outside)).out)
+      return h('tr', [
+        h('th', { scope: 'row' }, print.title),
+        h('td', link(`${name}.html`, 'page', print.title, names)),
+        h('td', link(`${name}.pdf`, 'PDF', print.title, names)),
+      ])
+    }),
+  )
+  const workbook = [...names].find((name) => name.endsWith('.xlsx'))
+  const body = h('main', { className: ['sheet'] }, [
+    h(
+      'header',
+      { className: ['front'] },
+      h('div', [
+        h('h1', title),
+        h('p', { className: ['summary'] }, `For ${people(file.people)}. ${runSheetListing(run).intro}`),
+      ]),
+    ),
+    h('section', { className: ['cutting'] }, [
+      h('h2', 'Everything for the day'),
+      h('table', { className: ['pieces'] }, [
+        h(
+          'thead',
+          h(
+            'tr',
+            ['what', 'to look at', 'to print'].map((head) => h('th', { scope: 'col' }, head)),
+          ),
+        ),
+        h('tbody', rows),
+      ]),
+      ...(workbook
+        ? [h('p', ['All lists as a workbook: ', h('a', { href: hrefOf(workbook) }, workbook)])]
+        : []),
+    ]),
+  ])
+  const head = { title, lang: first.lesson.frontMatter.lang, foot: { title, print: '' } }
+  const html = await handoutHtml(head, { css, body: () => toHtml(body) }, { paper })
+  return new TextEncoder().encode(html)
+}
+
+/** A link to a file that is there. */
+const link = (name: string, words: string, of: string, names: ReadonlySet<string>) =>
+  names.has(name) ? [h('a', { href: hrefOf(name), ariaLabel: `${of}, ${words}` }, words)] : []
+
+/** Beside the page. */
+const hrefOf = (name: string): string => `./${encodeURIComponent(name)}`
+
+const people = (n: number): string => `${n} ${n === 1 ? 'person' : 'people'}`
