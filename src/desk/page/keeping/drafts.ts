@@ -13,8 +13,8 @@ export interface Draft {
   readonly base?: string
   /** Whether the text differs from that file. */
   readonly unsaved: boolean
-  /** A text that was on its way into the file when this was written; whether it arrived was not known. */
-  readonly sent?: string
+  /** Texts that were on their way into the file; whether they arrived was not known when this was written. */
+  readonly sent?: readonly string[]
   /** Counts who wrote: a tab whose turn is over overwrites nothing of a later one. */
   readonly turn: number
   /** Milliseconds since 1970. */

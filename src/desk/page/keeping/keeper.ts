@@ -44,15 +44,21 @@ export interface Choice {
 /** The one on the desk, the one in the file, or both: then the one on the desk becomes a file of its own. */
 export type Chosen = 'mine' | 'theirs' | 'both'
 
-/** What came of a wish to save. In each case but `saved`, `state` says why and the draft is kept. */
-export type Outcome = 'saved' | 'choose' | 'taken' | 'failed' | 'looking'
+/**
+ * What came of a wish to save. In each case but `saved`, `state` says why and the draft is kept. `taken`: there is a
+ * file of that name. `kept`: nothing was to be saved.
+ */
+export type Outcome = 'saved' | 'kept' | 'choose' | 'taken' | 'failed' | 'looking'
 
 /** Keeps the lesson on the desk: never loses a word of it, and overwrites nothing unasked. Its functions never throw. */
 export interface Keeper {
   readonly state: ReadonlySignal<Keeping>
   /** Where lessons are opened from and saved to. */
   readonly store: ReadonlySignal<Store>
-  /** Another folder. A lesson that was open stays on the desk, as one that is not in that folder yet. */
+  /**
+   * Another folder. A lesson that lies in a folder stays on the desk and is saved where it was; one that lies in none,
+   * or was opened as a single file, is saved in the new one.
+   */
   use(store: Store): Promise<void>
   /** Shows a file of the store, or the draft of it that was left. Gives whether something could be shown. */
   open(path: string): Promise<boolean>
@@ -73,6 +79,8 @@ export interface Keeper {
   close(): Promise<void>
   /** Writes the draft at once. */
   flush(): Promise<void>
+  /** The same without waiting, when the page is hidden or left. */
+  leaving(): void
   /** Looks at the file again: when the window is looked at again, or the folder is likely to answer again. */
   lookAgain(): Promise<void>
   /** Texts of this lesson from before, newest first. */
@@ -101,7 +109,9 @@ export interface Keepable {
   show(text: string, state?: unknown): void
   /** Another text of the same lesson, as one step of undo. */
   replace(text: string): void
-  /** The editor's state as data, to be given to `show` again. */
+  /** The text in the editor, which may be newer than what `changed` has told; undefined while there is no editor. */
+  text(): string | undefined
+  /** The editor's state as data, to be given to `show` again: of the same moment as `text()`. */
   state(): unknown
   /** Takes the lesson off the desk. */
   clear(): void

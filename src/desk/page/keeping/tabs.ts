@@ -5,12 +5,13 @@ export interface Handed {
   /** Version of the file that the text goes back to. */
   readonly base?: string
   readonly unsaved: boolean
+  readonly sent?: readonly string[]
 }
 
 /** What a tab hears about the lesson on its desk. */
 export interface Hears {
   /** Asked of the one who writes. */
-  now(): Handed
+  now(): Handed | undefined
   /** The one who writes has changed something. Heard by those who look. */
   changed(handed: Handed): void
   /** Another tab writes from now on. What is here has been handed over, or was too late if `late`. */
