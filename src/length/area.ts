@@ -17,14 +17,15 @@ export const areaTimes = (a: Area, k: Ratio): Area => a.mul(new Fraction(k)) as 
 
 /** Square millimetres in the unit that areas are told in: square inches, or square centimetres. */
 const told = { in: new Fraction(127, 5).pow(2) as Fraction, mm: new Fraction(100) } as const
-const words = { in: 'sq in', mm: 'cm²' } as const
+/** What areas are told in. */
+export const areaWords = { in: 'sq in', mm: 'cm²' } as const
 
 /** The area in square inches or square centimetres, as a number for machines. */
 export const areaNumber = (area: Area, unit: Unit): number => area.div(told[unit]).valueOf()
 
 /** `42.5 sq in`, `274.2 cm²`: up to the next tenth, so that it is never too little. */
 export const formatArea = (area: Area, unit: Unit): string =>
-  `${formatNumber(area.div(told[unit]).mul(10).ceil().div(10), 'mm')} ${words[unit]}`
+  `${formatNumber(area.div(told[unit]).mul(10).ceil().div(10), 'mm')} ${areaWords[unit]}`
 
 const written =
   /^\s*(\d+(?:\.\d+)?)\s*(?:(sq|square)\s*(in|inch|inches|cm|centimetres|centimeters|m|metres|meters|mm)|(in|cm|m|mm)(?:2|²))\s*$/i

@@ -52,7 +52,7 @@ export function eachTable(kits: readonly Kit[], title: string): Table {
 function eachCells(entry: Kit['each'][number], unit: Unit): TableCell[] {
   if (entry.kind === 'supply') {
     const { item, amount } = entry
-    return amount.kind === 'count'
+    return amount.kind === 'count' && amount.of === undefined
       ? [item, undefined, amount.count, ...nothing(6)]
       : [item, ...nothing(4), ...quantityCells(amount, unit), undefined]
   }

@@ -1,3 +1,4 @@
+import { areaNumber, areaWords } from '../length/area.ts'
 import { numberIn, type Unit } from '../length/length.ts'
 import { say } from './kit-listing.ts'
 import type { Quantity } from './needs.ts'
@@ -10,11 +11,21 @@ export const quantityColumns = (head: string): TableColumn[] => [
   text('as written'),
 ]
 
-/** An amount as a number with its unit; things that are counted have none, and `a little` is words alone. */
+/** An amount as a number with its unit; things of their own have none, and `a little` is words alone. */
 export function quantityCells(quantity: Quantity, unit: Unit): TableCell[] {
-  if (quantity.kind === 'count') return [quantity.count, undefined, undefined]
-  const written = say(quantity, unit)
-  return quantity.kind === 'length'
-    ? [numberIn(quantity.length, unit), unit, written]
-    : [undefined, undefined, written]
+  if (quantity.kind === 'count') return [quantity.count, quantity.of, undefined]
+  return [...measured(quantity, unit), say(quantity, unit)]
+}
+
+function measured(quantity: Exclude<Quantity, { kind: 'count' }>, unit: Unit): TableCell[] {
+  switch (quantity.kind) {
+    case 'length':
+      return [numberIn(quantity.length, unit), unit]
+    case 'area':
+      return [areaNumber(quantity.area, unit), areaWords[unit]]
+    case 'dose':
+      return [quantity.dose.amount.valueOf(), quantity.dose.unit]
+    case 'text':
+      return [undefined, undefined]
+  }
 }

@@ -54,6 +54,7 @@ test('everything for the day, each in a file of its own; what is to be known of 
     'Each kit',
     'On the tables',
     'For the tutor',
+    'Weight',
     'Sheets',
     'Cutting',
     'Pieces',

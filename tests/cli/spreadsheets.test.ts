@@ -34,8 +34,16 @@ const sum = (rows: readonly Record<string, unknown>[] = [], head: string): numbe
 
 test('kit of a class as a workbook: the column of costs adds up to what is said', async () => {
   const sheets = await sheetsOf('kit', 'kit', 'saturday.yaml')
-  expect([...sheets.keys()]).toEqual(['To buy', 'Cost', 'Each kit', 'On the tables', 'For the tutor'])
+  expect([...sheets.keys()]).toEqual([
+    'To buy',
+    'Cost',
+    'Each kit',
+    'On the tables',
+    'For the tutor',
+    'Weight',
+  ])
   const [inAll, aHead] = sheets.get('Cost') ?? []
+  expect([inAll?.what, aHead?.what]).toEqual(['paper and supplies', 'that a head, for 5'])
   expect(sum(sheets.get('To buy'), 'cost, £')).toBeCloseTo(Number(inAll?.['amount, £']), 9)
   expect(Number(aHead?.['amount, £'])).toBeCloseTo(Number(inAll?.['amount, £']) / 5, 2)
   // 4 · 5 in of tape for each of 6; two bases of 8 1/2 × 5 in come out of a sheet.
