@@ -99,7 +99,7 @@ export function drawFigure(
   options: FigureOptions = {},
 ): Drawn {
   const draw = kinds[show]
-  const drawn = draw ? draw(card, of, unit, options) : notYet(show)
+  const drawn = draw ? draw(card, of, unit, options) : ofNoOneCard(show)
   return 'rule' in drawn ? { findings: [drawn] } : frame(drawn)
 }
 
@@ -110,10 +110,10 @@ const unknown = (name: string, known: readonly string[]): FigureFinding => ({
   suggestion: suggestWord(name, known),
 })
 
-const notYet = (show: string): FigureFinding => ({
+const ofNoOneCard = (show: string): FigureFinding => ({
   rule: 'figure-not-drawn',
   severity: 'warning',
-  message: `A figure that shows \`${show}\` cannot be drawn yet`,
+  message: `A figure that shows \`${show}\` is not drawn from one card: it wants the pieces of a kit and their sheet`,
   suggestion: `Show ${listOf(
     Object.keys(kinds).map((k) => `\`${k}\``),
     'or',

@@ -11,6 +11,7 @@ import { allowedIn } from './allowed.ts'
 import type { FrontMatter } from './lesson.ts'
 import { checkLinkLength, isLink } from './link.ts'
 import { minutesIn } from './minutes-in.ts'
+import { sheetsOf } from './sheets.ts'
 import { placeOf, type Source, written } from './source.ts'
 import { readingOf, textsOf } from './yaml-reading.ts'
 
@@ -22,6 +23,7 @@ export const frontMatterKeys = [
   'units',
   'grid',
   'sizes',
+  'sheets',
   'for',
   'time',
   'allow',
@@ -83,6 +85,7 @@ export function readFrontMatter(
       units: wordOf(reading, entry('units'), frontMatterWords.units),
       ...gridOf(reading, entry('grid')),
       sizes: sizesOf(reading, entry('sizes')),
+      ...sheetsOf(reading, entry('sheets')),
       for: wordOf(reading, entry('for'), frontMatterWords.for),
       ...timeOf(reading, entry('time')),
       allow: allowedIn(reading, entry('allow')),

@@ -19,13 +19,13 @@ test('an unknown piece is named, with the nearest', () => {
     })
 })
 
-test.each(['sheet'] as const)('%s is not drawn yet, and says so', (show) => {
+test.each(['sheet'] as const)('%s is not drawn from one card, and says so', (show) => {
   expect(drawFigure(show, card, undefined, 'in')).toEqual({
     findings: [
       {
         rule: 'figure-not-drawn',
         severity: 'warning',
-        message: `A figure that shows \`${show}\` cannot be drawn yet`,
+        message: `A figure that shows \`${show}\` is not drawn from one card: it wants the pieces of a kit and their sheet`,
         suggestion:
           'Show `flat`, `place`, `folding`, `closed`, `standing`, `edge`, `apart`, `lettering` or `envelope` instead',
       },

@@ -8,7 +8,13 @@ import { toMm } from '../plane.ts'
 import { half, type Place, type SheetPlan } from './sheet-plan.ts'
 
 /** The cuts, each with its number on the line, as near to where it begins as no name and no other number is. */
-export function cutMarks(plan: SheetPlan, names: readonly Mark[], place: Place, size: number): Mark[] {
+export function cutMarks(
+  plan: SheetPlan,
+  names: readonly Mark[],
+  place: Place,
+  size: number,
+  numbered = true,
+): Mark[] {
   const taken = names.map(({ box }) => box)
   const lines = plan.cuts.map((cut) => {
     const at = (along: Length): Spot =>
@@ -24,7 +30,7 @@ export function cutMarks(plan: SheetPlan, names: readonly Mark[], place: Place, 
   })
   return [
     ...lines.map(([from, to]) => line(from, to, { class: 'cut', width: weights.edge, cap: 'round' })),
-    ...numbers,
+    ...(numbered ? numbers : []),
   ]
 }
 

@@ -9,6 +9,7 @@ import { colours, point, usualText, weights } from '../ink.ts'
 import { legend } from '../legend.ts'
 import { area, type Mark } from '../mark.ts'
 import { painted } from '../painted.ts'
+import { picked } from '../picked.ts'
 import { ontoPaper, toMm } from '../plane.ts'
 import { tints } from '../stock.ts'
 import { cutMarks } from './cuts.ts'
@@ -19,6 +20,7 @@ import { planWords } from './words.ts'
 /** A cutting plan drawn: pieces with their names and sizes, what is left over hatched, the cuts numbered in their order. */
 export function drawCuttingPlan(plan: SheetPlan, unit: Unit, options: FigureOptions = {}): Figure {
   const room = { ...usualRoom, ...options }
+  const has = picked(options.labels)
   const size = (options.text ?? usualText) * point
   const [width, height] = [toMm(plan.sheet.width), toMm(plan.sheet.height)]
   const draw = (scale: number): Mark[] => {
@@ -28,23 +30,31 @@ export function drawCuttingPlan(plan: SheetPlan, unit: Unit, options: FigureOpti
       ...plan.placed.map((piece) => area([loopOf(piece, place)], { class: 'stock', fill: tints.sand.tint })),
       area([rectangle(place, 0, 0, width, height)], { class: 'sheet', stroke: { width: weights.edge } }),
     ]
-    const { names, keys } = pieceNames(plan, place, size, unit)
-    const sides = [
-      ...across(edges.top(), {
-        from: 0,
-        to: width * scale,
-        text: formatLength(plan.sheet.width, unit),
-        size,
-      }),
-      ...across(edges.right(width * scale, height * scale), {
-        from: 0,
-        to: height * scale,
-        text: formatLength(plan.sheet.height, unit),
-        size,
-      }),
+    const { names, keys } = pieceNames(plan, place, size, unit, has)
+    const sides = !has('size')
+      ? []
+      : [
+          ...across(edges.top(), {
+            from: 0,
+            to: width * scale,
+            text: formatLength(plan.sheet.width, unit),
+            size,
+          }),
+          ...across(edges.right(width * scale, height * scale), {
+            from: 0,
+            to: height * scale,
+            text: formatLength(plan.sheet.height, unit),
+            size,
+          }),
+        ]
+    const all = [
+      ...shape,
+      ...names,
+      ...sides,
+      ...cutMarks(plan, [...names, ...sides], place, size, has('cuts')),
     ]
-    const all = [...shape, ...names, ...sides, ...cutMarks(plan, [...names, ...sides], place, size)]
-    return [...all, ...legend(all, keys, size, room.maxWidth - 1.5)]
+    const below = [...keys, ...(plan.remark === undefined ? [] : [{ text: plan.remark }])]
+    return [...all, ...legend(all, below, size, room.maxWidth - 1.5)]
   }
   return frame({
     marks: fitted(draw, room, scales(plan, size)),

@@ -4,6 +4,7 @@ import type { Box } from '../box.ts'
 import { capHeight, label, textWidth, wrap } from '../label.ts'
 import type { Entry } from '../legend.ts'
 import type { Mark } from '../mark.ts'
+import type { Picked } from '../picked.ts'
 import { tints } from '../stock.ts'
 import { upMark } from '../up.ts'
 import { half, loopOf, type Place, type SheetPlan } from './sheet-plan.ts'
@@ -14,13 +15,15 @@ export function pieceNames(
   place: Place,
   size: number,
   unit: Unit,
+  has: Picked,
 ): { names: Mark[]; keys: Entry[] } {
   const keyed = new Map<string, string>()
   const names = plan.placed.flatMap((piece): Mark[] => {
     const [[left, bottom] = [0, 0], , [right, top] = [0, 0]] = loopOf(piece, place)
     const inset = half * size + 0.5
     const room: Box = { left: left + inset, right: right - inset, top: top + inset, bottom: bottom - inset }
-    const said = [piece.name, formatSize(piece, unit)]
+    const said = [...(has('names') ? [piece.name] : []), ...(has('size') ? [formatSize(piece, unit)] : [])]
+    if (said.length === 0) return []
     const lines = linesIn(room, said, size, piece.upright)
     if (lines) return centred(lines, room, size, piece.upright)
     const what = said.join(', ')

@@ -5,6 +5,8 @@ import { toMm } from '../plane.ts'
 /** A sheet and how it is cut up: everything from its lower left corner. */
 export interface SheetPlan {
   readonly stock: string
+  /** A line below the drawing. */
+  readonly remark?: string
   readonly sheet: Size
   readonly placed: readonly (Size & {
     readonly name: string

@@ -11,5 +11,5 @@ export function planWords(plan: SheetPlan, unit: Unit): string {
     ({ across: way, at }, i) =>
       `${i + 1} at ${formatLength(at, unit)} from the ${way === 'width' ? 'left' : 'lower'} edge`,
   )
-  return `A sheet of ${plan.stock}, ${formatSize(plan.sheet, unit)}, with ${listOf([...pieces].map(([what, list]) => `${list.length} × ${what}`))}. Cuts in their order: ${listOf(cuts)}.`
+  return `A sheet of ${plan.stock}, ${formatSize(plan.sheet, unit)}, with ${listOf([...pieces].map(([what, list]) => `${list.length} × ${what}`))}. ${cuts.length > 0 ? `Cuts in their order: ${listOf(cuts)}.` : 'It is used whole.'}`
 }

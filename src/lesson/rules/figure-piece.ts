@@ -1,6 +1,7 @@
 import { listOf, suggestWord } from '../../length/finding.ts'
 import { figureNames, figureTargets } from '../figure-target.ts'
 import { placeOf } from '../source.ts'
+import { stocksOf } from '../stocks.ts'
 import type { Rule } from './rule.ts'
 
 const twoCards = `\`\`\`card
@@ -32,8 +33,10 @@ export const figurePiece: Rule = {
     },
   ],
   find: ({ filled: { cards }, figures, complete }) =>
-    figures.flatMap(({ of, data, position }) => {
+    figures.flatMap(({ show, of, data, position }) => {
       if (of === undefined || cards.length === 0) return []
+      const stocks = show === 'sheet' ? stocksOf(cards) : []
+      if (stocks.includes(of)) return []
       const targets = figureTargets(of, cards)
       const place = data?.ofPlace ?? placeOf(position)
       if (targets.length > 1)
@@ -56,8 +59,8 @@ export const figurePiece: Rule = {
         {
           rule: 'unknown-piece',
           severity: 'error' as const,
-          message: `Unexpected name \`${of}\`, expected a piece of the card`,
-          suggestion: suggestWord(of, [...new Set(names)]),
+          message: `Unexpected name \`${of}\`, expected ${show === 'sheet' ? 'a stock or a piece' : 'a piece'} of the card`,
+          suggestion: suggestWord(of, [...new Set([...stocks, ...names])]),
           place,
         },
       ]

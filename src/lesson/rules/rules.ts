@@ -11,6 +11,7 @@ import { noEnvelopeSteps } from './no-envelope-steps.ts'
 import { noSteps } from './no-steps.ts'
 import type { Rule, RuleDoc } from './rule.ts'
 import { scoreUnsaid } from './score-unsaid.ts'
+import { sheetStock } from './sheet-stock.ts'
 import { stepWithoutFigure } from './step-without-figure.ts'
 import { stuckTooEarly } from './stuck-too-early.ts'
 import { unlistedTool } from './unlisted-tool.ts'
@@ -22,6 +23,7 @@ export const rules: readonly Rule[] = [
   noCard,
   noSteps,
   figurePiece,
+  sheetStock,
   noCaution,
   unlistedTool,
   unusedSupply,

@@ -56,6 +56,7 @@ const ofFrontMatter: Readonly<Record<string, string>> = {
   units: 'Whether it is printed in inches or in millimetres.',
   grid: 'The finest mark of the ruler that is used.',
   sizes: 'Other shut sizes that the lesson is offered in.',
+  sheets: 'The sheets that its stocks are cut from, for figures of a sheet.',
   for: 'Whom it is taught to: with children each caution says what an adult does.',
   time: 'How long the class is, such as `90 min`.',
   allow: 'Advice that the lesson does not follow on purpose, each with the reason.',
