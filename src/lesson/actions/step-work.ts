@@ -12,7 +12,7 @@ export function withWork(steps: readonly Step[], { actions, cuts, pieceOf }: Cou
     kind === 'cut' &&
     objects.length > 0 &&
     objects.every(({ named }: Thing) => {
-      if (named.kind === 'envelope') return true
+      if (named.kind === 'envelope') return saysItsSheet(sentence)
       const piece = pieceOf(named)
       return piece !== undefined && cuts.get(piece)?.step === (sentence.step ?? 0)
     })
@@ -30,6 +30,10 @@ export function withWork(steps: readonly Step[], { actions, cuts, pieceOf }: Cou
     return work.cuts || work.scores ? { ...step, work } : step
   })
 }
+
+/** What is cut away from an envelope later on is not its sheet. */
+const saysItsSheet = ({ measures }: Action['sentence']): boolean =>
+  measures.some(({ paths }) => paths.some((path) => path.includes('envelope') && path.at(-1) === 'sheet'))
 
 /** The sheet is only turned, so that it can be cut or scored. */
 const isTurning = ({ kind, sentence, start }: Action): boolean =>

@@ -19,7 +19,7 @@ export function beforehandOf(
 /** The same as a sentence. */
 export const beforehandWords: Readonly<Record<Beforehand, string>> = {
   all: 'Done beforehand.',
-  cut: 'Cut beforehand.',
-  score: 'Scored beforehand.',
-  'cut and score': 'Cut and scored beforehand.',
+  cut: 'The paper is cut already.',
+  score: 'The paper is scored already.',
+  'cut and score': 'The paper is cut and scored already.',
 }

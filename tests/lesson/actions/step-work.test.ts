@@ -29,6 +29,8 @@ test.each([
   ['Cut the backdrop to {backdrop.size} and stick it on the floor.', 'cut more'],
   ['Cut the base to {base.size}. Lay it with the long side along the bottom.', 'cut more'],
   ['Cut a window out of the front.', 'nothing'],
+  ['Cut a square of envelope paper, {envelope.sheet}.', 'cut'],
+  ['Cut away the four corners of the envelope.', 'nothing'],
   ['Stick the backdrop on the floor.', 'nothing'],
 ])('%s', (step, work) => {
   expect(workOf(step)).toBe(work)
