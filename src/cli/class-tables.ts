@@ -1,9 +1,9 @@
 import { classKitTables } from '../workshop/class/class-kit-tables.ts'
+import type { ClassWork } from '../workshop/class/class-work.ts'
 import { peopleTables } from '../workshop/class/people-tables.ts'
 import { runSheetTables } from '../workshop/class/run-sheet-tables.ts'
 import { sheetsTables } from '../workshop/class/sheets-tables.ts'
 import type { Table } from '../workshop/table.ts'
-import type { ClassWork } from './class-work.ts'
 
 /** Everything of a class that a spreadsheet wants, a sheet each. */
 export const classTables = ({ title, unit, file, plan, kit, run, labels }: ClassWork): Table[] => [

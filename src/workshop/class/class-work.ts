@@ -1,12 +1,12 @@
-import type { Unit } from '../length/length.ts'
-import { type ClassKit, classKit } from '../workshop/class/class-kit.ts'
-import { type KitLabel, kitLabels } from '../workshop/class/kit-labels.ts'
-import { type ClassPlan, planClass } from '../workshop/class/plan-class.ts'
-import { type RunSheet, runSheet } from '../workshop/class/run-sheet.ts'
-import { shortFindings } from '../workshop/class/short-findings.ts'
-import { classTitle } from '../workshop/class/taught.ts'
-import type { Progress } from '../workshop/cutting/cutting.ts'
-import type { ReadClass, TaughtFile } from './class-from.ts'
+import type { Unit } from '../../length/length.ts'
+import type { Progress } from '../cutting/cutting.ts'
+import { type ClassKit, classKit } from './class-kit.ts'
+import { type KitLabel, kitLabels } from './kit-labels.ts'
+import { type ClassPlan, planClass } from './plan-class.ts'
+import type { ReadClass, TaughtFile } from './read-with-lessons.ts'
+import { type RunSheet, runSheet } from './run-sheet.ts'
+import { shortFindings } from './short-findings.ts'
+import { classTitle } from './taught.ts'
 
 /** All that is worked out for a class. */
 export interface ClassWork extends Pick<ReadClass, 'file' | 'lessons'> {
