@@ -1,0 +1,32 @@
+import { expect, test } from 'vitest'
+import { countText, readCounted } from '../../src/lesson/count-text.ts'
+import { formatDose, readDose } from '../../src/lesson/dose.ts'
+
+test.each([
+  ['5 g', 'g', 5, '5 g'],
+  ['2.5 ml', 'ml', 2.5, '2.5 ml'],
+  ['1 kg', 'g', 1000, '1 kg'],
+  ['1.25 litres', 'ml', 1250, '1.25 l'],
+  ['3 cl', 'ml', 30, '30 ml'],
+  ['7 grams', 'g', 7, '7 g'],
+])('%s', (text, unit, amount, said) => {
+  const dose = readDose(text)
+  expect([dose?.unit, dose?.amount.valueOf(), dose && formatDose(dose)]).toEqual([unit, amount, said])
+})
+
+test.each(['5', '5 mm', 'a little', '-5 g', '5 gsm', 'g'])('%s is no dose', (text) => {
+  expect(readDose(text)).toBeUndefined()
+})
+
+test('drops are counted by their own word', () => {
+  expect(['3 drops', '1 blob', '2 sheets'].map(readCounted)).toEqual([
+    { count: 3, of: 'drops' },
+    { count: 1, of: 'blobs' },
+    undefined,
+  ])
+  expect([
+    countText({ count: 1, of: 'drops' }),
+    countText({ count: 4, of: 'drops' }),
+    countText({ count: 4 }),
+  ]).toEqual(['1 drop', '4 drops', '4'])
+})
