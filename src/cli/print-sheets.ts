@@ -3,7 +3,7 @@ import type { Unit } from '../length/length.ts'
 import { printPdf } from '../publish/pdf.ts'
 import { sheetsHtml } from '../publish/sheets.ts'
 import type { Taught } from '../workshop/class/taught.ts'
-import { toCut } from '../workshop/class/to-cut.ts'
+import { uprightIn } from '../workshop/class/to-cut.ts'
 import type { CuttingPlan } from '../workshop/cutting/cutting.ts'
 import type { Options } from './flags.ts'
 import type { Outside } from './outside.ts'
@@ -24,14 +24,10 @@ export async function printSheets(
     lang: first?.lesson.frontMatter.lang ?? 'en',
     print: `for ${first?.kits ?? 0} kits`,
   }
-  const uprights = new Set(
-    [...toCut(lessons).values()].flat().flatMap((p) => (p.upright ? [`${p.stock}\n${p.name}`] : [])),
-  )
-  const upright = (stock: string, piece: string): boolean => uprights.has(`${stock}\n${piece}`)
   await printPages(
     { path, what: 'sheets' },
     {
-      html: (theme, paper) => sheetsHtml(about, plan, upright, unit, paper, theme),
+      html: (theme, paper) => sheetsHtml(about, plan, uprightIn(lessons), unit, paper, theme),
       pdf: (page, _, running) => printPdf(page, running),
     },
     options,

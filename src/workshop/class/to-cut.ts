@@ -48,6 +48,14 @@ function piecesOf({ lesson, kits, taken }: Taught): PieceToCut[] {
     .filter(({ count }) => count > 0)
 }
 
+/** Which pieces of a stock have a top that must stay up. */
+export function uprightIn(lessons: readonly Taught[]): (stock: string, piece: string) => boolean {
+  const uprights = new Set(
+    [...toCut(lessons).values()].flat().flatMap((p) => (p.upright ? [`${p.stock}\n${p.name}`] : [])),
+  )
+  return (stock, piece) => uprights.has(`${stock}\n${piece}`)
+}
+
 /** The pieces of a card and the sheet of its envelope, each with the structure that its scores are in. */
 export const sheetsOf = ({ structure, envelope }: Card): { piece: Piece; structure: Structure }[] => [
   ...structure.pieces.map((piece) => ({ piece, structure })),
