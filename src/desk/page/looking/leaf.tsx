@@ -1,0 +1,57 @@
+import type { PageOf } from '../../engine/engine.ts'
+import { pitchOf, type Spot } from './leaves.ts'
+import type { PageBox } from './printed.ts'
+
+/** A white leaf with what stands in its foot. The text lies on it. */
+export function Leaf({
+  box,
+  index,
+  count,
+  foot,
+}: {
+  readonly box: PageBox
+  readonly index: number
+  readonly count: number
+  readonly foot?: PageOf['foot']
+}) {
+  const { width, height, bottom, left, right } = box
+  return (
+    <div
+      class="looking-leaf"
+      style={{ left: `${index * pitchOf(box)}px`, width: `${width}px`, height: `${height}px` }}
+    >
+      {foot && (
+        <p
+          class="looking-foot-line"
+          style={{ height: `${bottom}px`, left: `${left}px`, right: `${right}px` }}
+        >
+          <span>{foot.title}</span>
+          <span>{foot.print}</span>
+          <span>
+            page {index + 1} of {count}
+          </span>
+        </p>
+      )}
+    </div>
+  )
+}
+
+/** A soft mark in the margin beside what is being written. */
+export function Marks({ spots, box }: { readonly spots: readonly Spot[]; readonly box: PageBox }) {
+  return (
+    <>
+      {spots.map(({ leaf, top, height }) => (
+        <div
+          key={leaf}
+          class="looking-mark"
+          aria-hidden="true"
+          style={{
+            left: `${leaf * pitchOf(box) + box.left / 2 - 6}px`,
+            top: `${top}px`,
+            height: `${height}px`,
+          }}
+        />
+      ))}
+    </>
+  )
+}

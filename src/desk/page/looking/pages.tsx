@@ -1,0 +1,263 @@
+import './pages.css'
+import { useComputed, useSignal, useSignalEffect } from '@preact/signals'
+import { useEffect, useRef } from 'preact/hooks'
+import type { Desk } from '../desk.ts'
+import { letStepsBeChosen } from './choosing-steps.ts'
+import { followCursor } from './follow-cursor.ts'
+import {
+  blank,
+  documentIn,
+  elementOf,
+  followLink,
+  fontRules,
+  sandbox,
+  setBody,
+  setStyles,
+  whenFontsCome,
+} from './frame.ts'
+import { keyWish, type LeafWishes, listenTo } from './gestures.ts'
+import { Leaf, Marks } from './leaf.tsx'
+import { layoutIn, leafCss, pitchOf, type Spot, spotsOf } from './leaves.ts'
+import { placeInText, writtenAt } from './place-in-text.ts'
+import { cardTable, placeOf, stepRow } from './place-on-page.ts'
+import { type PageBox, printed } from './printed.ts'
+import { settle } from './settle.ts'
+import { type Fit, held, laid } from './zoom.ts'
+
+/** Milliseconds without a change until the better setting of the print is looked for. */
+const calm = 600
+
+/** The handout as it will print: leaves that lie beside each other, the one that is read in the middle. */
+export function Pages({ desk }: { readonly desk: Desk }) {
+  const row = useRef<HTMLDivElement>(null)
+  const frame = useRef<HTMLIFrameElement>(null)
+  const doc = useSignal<Document | undefined>(undefined)
+  const box = useSignal<PageBox | undefined>(undefined)
+  const count = useSignal(1)
+  const room = useSignal({ width: 700, height: 800 })
+  const fit = useSignal<Fit>('whole')
+  const at = useSignal(0)
+  const marks = useSignal<readonly Spot[]>([])
+  const layout = useComputed(() => box.value && laid(fit.value, box.value, room.value, count.value))
+
+  const goTo = (leaf: number, calmly = false): void => {
+    const now = layout.peek()
+    const to = Math.min(count.peek() - 1, Math.max(0, leaf))
+    if (!now) return
+    const glides = !calmly && !matchMedia('(prefers-reduced-motion: reduce)').matches
+    row.current?.scrollTo({ left: to * now.pitch, behavior: glides ? 'smooth' : 'instant' })
+    at.value = to
+  }
+  const zoomTo = (to: Fit): void => {
+    fit.value = typeof to === 'number' ? held(to) : to
+    requestAnimationFrame(() => goTo(at.peek(), true))
+  }
+  const wishes: LeafWishes = {
+    turn: (by) => goTo(at.peek() + by),
+    goTo: (end) => goTo(end === 'first' ? 0 : count.peek() - 1),
+    zoom: (times) => zoomTo((layout.peek()?.scale ?? 1) * times),
+    whole: () => zoomTo('whole'),
+    spills: () => layout.peek()?.spills ?? false,
+  }
+  const hearKey = (event: KeyboardEvent): void => {
+    const wish = keyWish(event)
+    if (!wish) return
+    event.preventDefault()
+    wish(wishes)
+  }
+  const measure = (): void => {
+    const [sheet, page] = [doc.peek(), box.peek()]
+    if (!sheet || !page) return
+    count.value = layoutIn(sheet, page).pages
+    mark()
+  }
+  /** Marks what is being written, and turns to it when it is another thing or has gone to another leaf. */
+  const mark = (): void => {
+    const [sheet, page, look] = [doc.peek(), box.peek(), desk.look.peek()]
+    if (!sheet || !page || !look) return
+    const step = desk.step.peek()
+    const { card } = step === undefined ? writtenAt(look, desk.cursor.peek()) : { card: undefined }
+    const element =
+      step !== undefined ? stepRow(sheet, step) : card !== undefined ? cardTable(sheet, card) : undefined
+    const spots = element ? spotsOf(element, page) : []
+    const name = `${step ?? ''} ${card ?? ''} ${spots[0]?.leaf ?? ''}`
+    marks.value = spots
+    if (name === marked.current || !spots[0]) return
+    marked.current = name
+    bringToSight(spots[0])
+  }
+  const marked = useRef('')
+  const bringToSight = (spot: Spot): void => {
+    const [scroller, now] = [row.current, layout.peek()]
+    if (!scroller || !now) return
+    if (spot.leaf !== at.peek()) goTo(spot.leaf)
+    const top = now.above + spot.top * now.scale
+    const bottom = top + spot.height * now.scale
+    if (top < scroller.scrollTop || bottom > scroller.scrollTop + scroller.clientHeight)
+      scroller.scrollTo({ top: top - 40, left: spot.leaf * now.pitch })
+  }
+  const open = (element: Element): void => {
+    const look = desk.look.peek()
+    const place = look && placeInText(placeOf(element), look)
+    if (place !== undefined) desk.goTo(place)
+  }
+  const opened = (): void => {
+    doc.value = documentIn(frame.current)
+  }
+
+  // The newest handout, as soon as it is there.
+  useSignalEffect(() => {
+    const [sheet, look] = [doc.value, desk.look.value]
+    if (!sheet || !look) return
+    const start = performance.now()
+    const { css, box: page } = printed(look.page.css)
+    setStyles(sheet, [fontRules(), css, leafCss(page)])
+    setBody(sheet, look.page.body, look.page.lang)
+    if (!sameBox(box.peek(), page)) box.value = page
+    measure()
+    performance.measure('pages', { start, end: performance.now() })
+    const waiting = setTimeout(() => void settle(sheet, page).then(measure), calm)
+    return () => clearTimeout(waiting)
+  })
+  useSignalEffect(() => {
+    void desk.step.value
+    void desk.cursor.value
+    mark()
+  })
+  useSignalEffect(() => {
+    const sheet = doc.value
+    if (!sheet) return
+    const stops = [
+      listenTo(sheet, wishes),
+      whenFontsCome(sheet, measure),
+      letStepsBeChosen(sheet, open),
+      hearing(sheet, 'keydown', hearKey),
+      hearing(sheet, 'click', (event) => {
+        const element = elementOf(event.target)
+        const chosen = sheet.getSelection()?.isCollapsed === false
+        if (!followLink(event, sheet) && element && !chosen) open(element)
+      }),
+      hearing(sheet, 'auxclick', (event) => void followLink(event, sheet)),
+    ]
+    return () => {
+      for (const stop of stops) stop()
+    }
+  })
+  useEffect(() => {
+    const scroller = row.current
+    if (!scroller) return
+    const watch = new ResizeObserver(() => {
+      room.value = { width: scroller.clientWidth, height: scroller.clientHeight }
+      requestAnimationFrame(() => goTo(at.peek(), true))
+    })
+    watch.observe(scroller)
+    const stops = [followCursor(desk), listenTo(scroller, wishes), () => watch.disconnect()]
+    return () => {
+      for (const stop of stops) stop()
+    }
+  }, [])
+
+  const now = layout.value
+  const page = box.value
+  const foot = desk.look.value?.page.foot
+  const wide = page ? count.value * pitchOf(page) : 0
+  return (
+    <div class="looking-pages">
+      <section
+        ref={row}
+        class={`looking-row${now?.spills ? ' looking-spills' : ''}`}
+        aria-label="Pages of the handout"
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls can be reached with the keys.
+        tabIndex={0}
+        onKeyDown={hearKey}
+        onScroll={() => {
+          const { scrollLeft = 0 } = row.current ?? {}
+          if (now && now.pitch > 0)
+            at.value = Math.min(count.peek() - 1, Math.max(0, Math.round(scrollLeft / now.pitch)))
+        }}
+      >
+        <div class="looking-lying" style={{ width: `${now?.wide ?? 0}px`, height: `${now?.high ?? 0}px` }}>
+          <div
+            class="looking-leaves"
+            style={{
+              left: `${now?.aside ?? 0}px`,
+              top: `${now?.above ?? 0}px`,
+              transform: `scale(${now?.scale ?? 1})`,
+            }}
+          >
+            {page &&
+              Array.from({ length: count.value }, (_, i) => (
+                <Leaf key={i} box={page} index={i} count={count.value} {...(foot && { foot })} />
+              ))}
+            <iframe
+              ref={frame}
+              class="looking-frame"
+              title="The handout"
+              sandbox={sandbox}
+              srcdoc={blank}
+              onLoad={opened}
+              style={{ width: `${wide}px`, height: `${page?.height ?? 0}px` }}
+            />
+            {page && <Marks spots={marks.value} box={page} />}
+          </div>
+        </div>
+      </section>
+      <div class="looking-foot">
+        <div class="looking-turn">
+          <button
+            type="button"
+            aria-label="Page before"
+            disabled={at.value === 0}
+            onClick={() => goTo(at.value - 1)}
+          >
+            <span aria-hidden="true">‹</span>
+          </button>
+          <p role="status">
+            page {at.value + 1} of {count.value}
+          </p>
+          <button
+            type="button"
+            aria-label="Next page"
+            disabled={at.value >= count.value - 1}
+            onClick={() => goTo(at.value + 1)}
+          >
+            <span aria-hidden="true">›</span>
+          </button>
+        </div>
+        <fieldset class="looking-fit">
+          <legend>shown</legend>
+          {fits.map(([to, words]) => (
+            <button key={words} type="button" aria-pressed={fit.value === to} onClick={() => zoomTo(to)}>
+              {words}
+            </button>
+          ))}
+          <button type="button" aria-label="smaller" onClick={() => wishes.zoom(1 / 1.2)}>
+            <span aria-hidden="true">−</span>
+          </button>
+          <button type="button" aria-label="larger" onClick={() => wishes.zoom(1.2)}>
+            <span aria-hidden="true">+</span>
+          </button>
+        </fieldset>
+      </div>
+    </div>
+  )
+}
+
+const fits: readonly (readonly [Fit, string])[] = [
+  ['whole', 'whole'],
+  ['wide', 'as wide as here'],
+  [1, 'at its real size'],
+]
+
+const sameBox = (a: PageBox | undefined, b: PageBox): boolean =>
+  a !== undefined && (Object.keys(b) as (keyof PageBox)[]).every((side) => a[side] === b[side])
+
+/** Listens in a document until it is called. */
+function hearing<K extends keyof DocumentEventMap>(
+  doc: Document,
+  name: K,
+  hear: (event: DocumentEventMap[K]) => void,
+): () => void {
+  doc.addEventListener(name, hear)
+  return () => doc.removeEventListener(name, hear)
+}
