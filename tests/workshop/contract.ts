@@ -137,7 +137,19 @@ export const foldsShape = z.strictObject({
   ),
 })
 
-const quantity = { count: z.int().min(0).optional(), length: length.optional(), text: z.string().optional() }
+const area = z
+  .strictObject({ cm2: z.number(), sqIn: z.number(), text: z.string().regex(/^\d+(\.\d)? (sq in|cm²)$/) })
+  .refine(({ cm2, sqIn }) => Math.abs(cm2 - 6.4516 * sqIn) < 1e-4, 'both units are the same area')
+const dose = z.union([z.strictObject({ g: z.number() }), z.strictObject({ ml: z.number() })])
+const need = z.union([z.int(), length, area, dose, z.string()])
+const quantity = {
+  count: z.int().min(0).optional(),
+  of: z.string().optional(),
+  length: length.optional(),
+  area: area.optional(),
+  dose: dose.optional(),
+  text: z.string().optional(),
+}
 const item = { item: z.string().min(1), card: z.string().optional() }
 const supply = z.strictObject({ ...item, ...quantity, rule: z.string().optional() })
 
@@ -149,8 +161,16 @@ export const kitShape = z.strictObject({
     z.discriminatedUnion('kind', [
       z.strictObject({ ...item, kind: z.literal('piece'), count: z.int().min(1), size, stock: z.string() }),
       z.strictObject({ ...item, kind: z.literal('letters'), count: z.int().min(1), letters: z.string() }),
-      z.strictObject({ ...item, kind: z.literal('count'), count: z.int(), rule: z.string().optional() }),
+      z.strictObject({
+        ...item,
+        kind: z.literal('count'),
+        count: z.int(),
+        of: z.string().optional(),
+        rule: z.string().optional(),
+      }),
       z.strictObject({ ...item, kind: z.literal('length'), length }),
+      z.strictObject({ ...item, kind: z.literal('area'), area }),
+      z.strictObject({ ...item, kind: z.literal('dose'), dose }),
       z.strictObject({ ...item, kind: z.literal('text'), text: z.string() }),
     ]),
   ),
@@ -165,11 +185,70 @@ export const kitShape = z.strictObject({
   buy: z.array(
     z.strictObject({
       item: z.string(),
-      need: z.union([z.int(), length, z.string()]),
+      need,
       sold: z.string().optional(),
       count: z.int().optional(),
       have: z.int().optional(),
       cost: z.number().optional(),
     }),
   ),
+})
+
+const fees = z.array(z.strictObject({ for: z.string(), amount: z.number() }))
+
+/** What `kit CLASS --json` answers. */
+export const classKitShape = z.strictObject({
+  title: z.string().min(1),
+  people: z.int().min(1),
+  spare: z.int().min(0),
+  each: z.array(z.looseObject({ item: z.string(), lesson: z.string() })),
+  shared: z.array(supply),
+  tables: z
+    .array(
+      z.strictObject({
+        name: z.string(),
+        people: z.int().min(1),
+        kits: z.array(z.strictObject({ lesson: z.string(), count: z.int().min(1) })),
+        shared: z.array(supply),
+      }),
+    )
+    .min(1)
+    .optional(),
+  tutor: z.array(supply),
+  buy: z.array(
+    z.strictObject({
+      item: z.string(),
+      need,
+      sheet: size.optional(),
+      sold: z.string().min(1).optional(),
+      count: z.int().min(0).optional(),
+      have: need,
+      cost: z.number().optional(),
+      at: z.string().optional(),
+    }),
+  ),
+  total: z.number(),
+  aHead: z.number(),
+  price: z
+    .strictObject({
+      materials: z.number(),
+      fees,
+      each: fees,
+      cost: z.number(),
+      paying: z.int().min(1),
+      wantedMargin: z.number(),
+      charge: z.number(),
+      left: z.number(),
+      margin: z.number(),
+      paysFrom: z.int().min(0),
+    })
+    .optional(),
+  weight: z.strictObject({
+    stocks: z.array(
+      z.strictObject({ stock: z.string(), gsm: z.number(), pieces: z.number(), sheets: z.number() }),
+    ),
+    perKit: z.array(z.strictObject({ lesson: z.string(), grams: z.number() })),
+    unknown: z.array(z.string()),
+  }),
+  findings: z.array(finding),
 })

@@ -4,12 +4,10 @@ import { type SeatedTable, seatingOf } from './seating.ts'
 import type { Taught } from './taught.ts'
 import { together } from './together.ts'
 
-/** A table of the class: who sits there, whose kits lie there, and what they share. */
+/** A table of the class: how many sit there, what lies there, and what they share. Who it is stays with the labels. */
 export interface TableKit {
   readonly name: string
   readonly people: number
-  /** The names of those who sit there, where the class file has names. */
-  readonly guests: readonly string[]
   readonly kits: readonly { readonly lesson: string; readonly count: number }[]
   readonly shared: readonly KitSupply[]
 }
@@ -59,7 +57,6 @@ export function tableKits(file: ClassFile, lessons: readonly Taught[]): TableKit
     return {
       name: seated.table.name,
       people: seated.people.length,
-      guests: seated.people.flatMap((person) => file.guests[person]?.name ?? []),
       kits: made.map(({ lesson, count }) => ({ lesson: lesson.frontMatter.title, count })),
       shared: together(
         made.map((one) => tableSupplies(one.lesson, one.count, one.largest)),

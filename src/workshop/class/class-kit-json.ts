@@ -76,7 +76,6 @@ export function classKitJson(kit: ClassKit): ClassKitJson {
   }
 }
 
-/** Names of people stay out: this answer is passed on. */
 const tablesJson = ({ tables, unit }: ClassKit): NonNullable<ClassKitJson['tables']> =>
   tables.map(({ name, people, kits, shared }) => ({
     name,

@@ -2,9 +2,9 @@ import { say } from '../kit-listing.ts'
 import { measure, type Section, words } from '../listing.ts'
 import type { ClassKit } from './class-kit.ts'
 
-/** What lies on each table, and who sits there. */
+/** What lies on each table. */
 export const tableSections = ({ tables, unit, lessons }: ClassKit): Section[] =>
-  tables.map(({ name, people, guests, kits, shared }) => ({
+  tables.map(({ name, people, kits, shared }) => ({
     heading: `On ${/^table\b/i.test(name) ? name : `the table “${name}”`}: ${people} ${people === 1 ? 'person' : 'people'}`,
     columns: [words('item'), measure('how much'), words('rule')],
     rows: [
@@ -15,7 +15,6 @@ export const tableSections = ({ tables, unit, lessons }: ClassKit): Section[] =>
       ]),
       ...shared.map(({ item, amount, rule }) => [item, say(amount, unit), rule ?? '']),
     ],
-    ...(guests.length > 0 && { note: `Here sit ${guests.join(', ')}.` }),
   }))
 
 /** The spare kits stay with the tutor, where tables are said. */
