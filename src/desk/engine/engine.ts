@@ -1,7 +1,7 @@
 import type { Severity } from '../../length/finding.ts'
 import type { Unit } from '../../length/length.ts'
 import type { Paper } from '../../publish/page-css.ts'
-import type { ClassAnswer } from './class.ts'
+import type { ClassAnswer, ClassAsked } from './class.ts'
 import type { Completion } from './complete.ts'
 import type { Explained } from './explain.ts'
 import type { FoldOffered, FoldPicture } from './folds.ts'
@@ -139,8 +139,12 @@ export interface Engine {
   sizes(text: string, settings: Settings): Promise<SizesAnswer | undefined>
   /** The cards of the lesson in motion. */
   motion(text: string, settings: Settings): Promise<MotionAnswer>
-  /** Kits, cutting plan, cost and run sheet for so many people; `file` is a class file, if there is one. */
-  classFor(text: string, settings: Settings, file?: string): Promise<ClassAnswer>
+  /** Kits, cutting plan, cost and run sheet of a class. */
+  classOf(asked: ClassAsked, settings: Settings): Promise<ClassAnswer>
+  /** The lessons that a class file names, as they stand in it. */
+  lessonsOfClass(text: string): Promise<readonly string[]>
+  /** A class file for a lesson, to begin with. */
+  classFileFor(text: string, path: string, settings: Settings): Promise<string>
   /**
    * Files of the lesson: the handout or the templates as a page, the measures as text, or what a machine cuts.
    *

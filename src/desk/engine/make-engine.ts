@@ -1,3 +1,4 @@
+import { classFileFor, classOf, lessonsOfClass } from './class.ts'
 import type { Engine } from './engine.ts'
 import { foldPicture, foldsOffered } from './folds.ts'
 import { lookAt, type PageTheme } from './look.ts'
@@ -32,7 +33,9 @@ export function makeEngine(themes: Themes): Engine {
     },
     sizes: async (text, settings) => sizesOf(text, settings, themes.page(settings.theme, 'size-chart')),
     motion: async (text, settings) => motionOf(text, settings),
-    classFor: async () => ({ parts: [], findings: [] }),
+    classOf: async (asked, settings) => classOf(asked, settings, themes),
+    lessonsOfClass: async (text) => lessonsOfClass(text),
+    classFileFor: async (text, path, settings) => classFileFor(text, path, settings),
     make: async (text, settings, what, pictures, fonts) =>
       makeFiles(text, settings, what, { themes, pictures, fonts }),
   }

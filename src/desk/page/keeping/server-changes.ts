@@ -7,6 +7,13 @@ export interface ServerChange {
   readonly version?: string
 }
 
+/** Whether the page is looked at; there is none where there is no page. */
+interface Sight {
+  readonly visibilityState: string
+  addEventListener(name: 'visibilitychange', act: () => void): void
+  removeEventListener(name: 'visibilitychange', act: () => void): void
+}
+
 /** Between two tries to hear of changes again, in ms: soon at first, then by and by. */
 const waits = [500, 1000, 2000, 5000, 10_000] as const
 
@@ -18,7 +25,7 @@ const waits = [500, 1000, 2000, 5000, 10_000] as const
  * @returns what ends it.
  */
 export function hearChanges(ask: Ask, heard: (change: ServerChange) => void, missed: () => void): () => void {
-  const page = typeof document === 'undefined' ? undefined : document
+  const { document: page } = globalThis as { readonly document?: Sight }
   let ended = false
   let before = false
   let tries = 0

@@ -19,13 +19,50 @@ interface Offer {
 }
 
 const offers: readonly Offer[] = [
-  { words: 'Print the handout', about: 'On the paper that the sentence at the top says', kind: 'page', prints: true, pdf: 'handout' },
-  { words: 'Print templates', about: 'Every piece at its real size, with a ruler to check', kind: 'template', prints: true, pdf: 'template' },
-  { words: 'Save the handout as a web page', about: 'One file that any browser opens, pictures and all', kind: 'page', prints: false },
-  { words: 'Save the measures as text', about: 'Tables for a post or for below a film', kind: 'text', prints: false },
-  { words: 'Save the pieces as a drawing', about: 'SVG: cuts and scores in their real size', kind: 'svg', prints: false },
-  { words: 'Save the pieces for a machine', about: 'DXF: cuts and scores on layers of their own', kind: 'dxf', prints: false },
-  { words: 'Save the creases as a model', about: 'FOLD: for other programs that fold paper', kind: 'fold', prints: false },
+  {
+    words: 'Print the handout',
+    about: 'On the paper that the sentence at the top says',
+    kind: 'page',
+    prints: true,
+    pdf: 'handout',
+  },
+  {
+    words: 'Print templates',
+    about: 'Every piece at its real size, with a ruler to check',
+    kind: 'template',
+    prints: true,
+    pdf: 'template',
+  },
+  {
+    words: 'Save the handout as a web page',
+    about: 'One file that any browser opens, pictures and all',
+    kind: 'page',
+    prints: false,
+  },
+  {
+    words: 'Save the measures as text',
+    about: 'Tables for a post or for below a film',
+    kind: 'text',
+    prints: false,
+  },
+  {
+    words: 'Save the pieces as a drawing',
+    about: 'SVG: cuts and scores in their real size',
+    kind: 'svg',
+    prints: false,
+  },
+  {
+    words: 'Save the pieces for a machine',
+    about: 'DXF: cuts and scores on layers of their own',
+    kind: 'dxf',
+    prints: false,
+  },
+  {
+    words: 'Save the creases as a model',
+    about: 'FOLD: for other programs that fold paper',
+    kind: 'fold',
+    prints: false,
+  },
 ]
 
 /** What can be printed and saved of the lesson as it stands on the desk. */
@@ -52,17 +89,27 @@ export function PrintDialog({
     }
     setBusy(undefined)
   }
-  const make = ({ kind, prints }: Offer) => async (): Promise<void> => {
-    const { text, settings, pictures } = desk
-    const files = await desk.engine.make(text.value, settings.value, kind, pictures.value, fonts)
-    if ('refused' in files) throw new Error([files.refused, files.suggestion].filter(Boolean).join('. '))
-    for (const file of files)
-      if (prints) await printPage(String(file.data))
-      else saveFile(file.name, blobOf(file))
-  }
+  const make =
+    ({ kind, prints }: Offer) =>
+    async (): Promise<void> => {
+      const { text, settings, pictures } = desk
+      const files = await desk.engine.make(text.value, settings.value, kind, pictures.value, fonts)
+      if ('refused' in files) throw new Error([files.refused, files.suggestion].filter(Boolean).join('. '))
+      for (const file of files)
+        if (prints) await printPage(String(file.data))
+        else saveFile(file.name, blobOf(file))
+    }
   const pdf = (what: PrintWish['what']) => async (): Promise<void> => {
     const { closed, units, paper, theme } = desk.settings.value
-    const wish = { path, text: desk.text.value, what, paper, theme, ...(closed && { closed }), ...(units && { units }) }
+    const wish = {
+      path,
+      text: desk.text.value,
+      what,
+      paper,
+      theme,
+      ...(closed && { closed }),
+      ...(units && { units }),
+    }
     const made = await store.print?.(wish)
     if (made) saveFile(`${path.replace(/^.*\/|\.md$/g, '')}${what === 'handout' ? '' : `-${what}`}.pdf`, made)
   }

@@ -41,8 +41,10 @@ export function Sentence({ desk, themes }: { readonly desk: Desk; readonly theme
           />
         </>
       )}
-      , for <NumberWord label="People in the class" value={settings.people} set={(people) => set({ people })} />{' '}
-      people and <NumberWord label="Spare kits" value={settings.spare} set={(spare) => set({ spare })} /> to spare.
+      , for{' '}
+      <NumberWord label="People in the class" value={settings.people} set={(people) => set({ people })} />{' '}
+      people and <NumberWord label="Spare kits" value={settings.spare} set={(spare) => set({ spare })} /> to
+      spare.
     </p>
   )
 }

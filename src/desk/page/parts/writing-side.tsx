@@ -1,0 +1,63 @@
+import './writing-side.css'
+import { useState } from 'preact/hooks'
+import { CardForm } from '../form/card-form.tsx'
+import type { Keeper } from '../keeping/keeper.ts'
+import type { OwnDesk } from '../new-desk.ts'
+import { Writing } from '../writing/writing.tsx'
+
+/** The writing, in words or as the fields of the card; put aside, the paper has the desk for itself. */
+export function WritingSide({ desk, keeper }: { readonly desk: OwnDesk; readonly keeper: Keeper }) {
+  const [fields, setFields] = useState(false)
+  const { value: open } = desk.writing
+  return (
+    <section class="writing-side" aria-label="Writing" data-open={open}>
+      <div class="writing-side-head">
+        {open && (
+          <>
+            <Choice words="The words" chosen={!fields} choose={() => setFields(false)} />
+            <Choice words="The card, field by field" chosen={fields} choose={() => setFields(true)} />
+          </>
+        )}
+        <button
+          type="button"
+          class="quiet-button writing-side-fold"
+          aria-expanded={open}
+          onClick={() => {
+            desk.writing.value = !open
+          }}
+        >
+          {open ? 'Put the writing aside' : 'Write'}
+        </button>
+      </div>
+      <div class="writing-side-words" hidden={!open || fields}>
+        <Writing
+          desk={desk}
+          start={{ text: desk.text.value }}
+          changed={(text) => {
+            desk.wrote(text)
+            keeper.changed(text)
+          }}
+          onState={() => keeper.changed(desk.handle()?.text() ?? desk.text.value)}
+          ready={desk.writes}
+        />
+      </div>
+      {open && fields && <CardForm desk={desk} />}
+    </section>
+  )
+}
+
+function Choice({
+  words,
+  chosen,
+  choose,
+}: {
+  readonly words: string
+  readonly chosen: boolean
+  readonly choose: () => void
+}) {
+  return (
+    <button type="button" class="writing-side-choice" aria-pressed={chosen} onClick={choose}>
+      {words}
+    </button>
+  )
+}
