@@ -25,6 +25,9 @@ function usualOf(name: string): { gsm: Fraction; bulk: Fraction } {
   return { gsm: new Fraction(gsm), bulk }
 }
 
+/** What a stock of this name weighs when the lesson does not say, in g/m². */
+export const usualGrams = (name: string): number => usualOf(name).gsm.valueOf()
+
 /** Reads what a part of the card is made of. A stock's caliper need be given once only, wherever it is used. */
 export function stockReader(reading: Reading, top: Fields): (fields: Fields, usualName: string) => Stock {
   const calipers = new Map<string, Length>()
