@@ -387,7 +387,9 @@ describe('another folder', () => {
   it('lists lessons that were left with words in no folder, and opens them', async () => {
     const { page } = await start()
     const { keeper, editor } = page()
-    await keeper.begin('left', 'pier')
+    await keeper.begin('nobody wrote in this one', 'quay')
+    await keeper.begin('begun', 'pier')
+    editor.type('left')
     await keeper.open(path)
     const left = await keeper.unsaved()
     expect(left).toMatchObject([{ name: 'pier' }])

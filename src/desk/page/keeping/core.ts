@@ -91,7 +91,7 @@ function stateOf(now: Signal<OnDesk | undefined>, keeps: Signal<boolean>): Reado
     const next = keepingOf(now.value, keeps.value)
     const same =
       next.choice === before.choice || JSON.stringify(next.choice) === JSON.stringify(before.choice)
-    const keys = ['phase', 'words', 'name', 'path', 'unsaved'] as const
+    const keys = ['phase', 'words', 'lesson', 'name', 'path', 'unsaved'] as const
     if (!same || keys.some((key) => next[key] !== before[key])) before = next
     return before
   })

@@ -23,6 +23,8 @@ export interface Keeping {
   readonly phase: Phase
   /** In plain words: ``Saved in `harbour-lights.md` ``, in HTML-free text without backticks. */
   readonly words: string
+  /** Which lesson it is, for what is kept beside it in this browser. */
+  readonly lesson?: string
   /** What the lesson is called before it has a file: `harbour-lights`. */
   readonly name?: string
   /** Its file in the store; none for a new lesson. */
@@ -92,6 +94,8 @@ export interface Keeper {
   unsaved(): Promise<readonly Left[]>
   /** Opens one of them. */
   openLeft(left: Left): Promise<boolean>
+  /** Throws one of them away. */
+  dropLeft(left: Left): Promise<void>
 }
 
 /** A lesson that was left with words that are in no folder. */

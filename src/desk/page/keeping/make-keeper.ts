@@ -48,6 +48,7 @@ export function makeKeeper(tools: Tools): Keeper {
     forget: (version) => core.drafts.forget(version.id).catch(() => {}),
     unsaved: () => unsaved(core),
     openLeft: (left) => core.inTurn(() => openLeft(core, left)),
+    dropLeft: (left) => core.drafts.drop(left.lesson).catch(() => {}),
   }
 }
 

@@ -25,6 +25,8 @@ export interface OnDesk {
   readonly wanted?: boolean
   readonly trouble?: { readonly kind: StoreTrouble['kind']; readonly words: string }
   readonly choice?: Omit<Choice, 'mine'>
+  /** What it was begun with, as long as it is in no folder. */
+  readonly begun?: string
 }
 
 /** Identity of a store, the same when the page comes back. */
@@ -41,6 +43,7 @@ export function keepingOf(on: OnDesk | undefined, keeps: boolean): Keeping {
   return {
     phase,
     words: wordsOf(on, phase, keeps),
+    lesson: on.lesson,
     name: on.name,
     ...(on.path !== undefined && { path: on.path }),
     unsaved: on.writes && isUnsaved(on),

@@ -99,12 +99,9 @@ export async function begin(core: Core, text: string, name: string): Promise<voi
   const lesson = `new:${core.newName()}`
   const seat = await sit(core, lesson)
   await putAway(core)
-  show(
-    core,
-    seat,
-    { lesson, store: core.present.value, name, text, sent: [], turn: 1, writes: true },
-    undefined,
-  )
+  const store = core.present.value
+  const on = { lesson, store, name, text, begun: text, sent: [], turn: 1, writes: true }
+  show(core, seat, on, undefined)
 }
 
 function show(core: Core, seat: Seat, on: OnDesk, state: unknown): void {
@@ -118,6 +115,9 @@ function show(core: Core, seat: Seat, on: OnDesk, state: unknown): void {
 /** Takes the lesson off the desk; it stays kept. */
 export async function putAway(core: Core): Promise<void> {
   await core.writer.flush()
+  const on = core.now.value
+  // A lesson in which nobody wrote a word needs no draft.
+  if (on && on.path === undefined && on.text === on.begun) await core.drafts.drop(on.lesson).catch(() => {})
   core.seat?.leave()
   core.seat = undefined
   core.now.value = undefined

@@ -1,10 +1,11 @@
+import { plainText } from './as-written.ts'
 import { type Core, catchUp, update } from './core.ts'
 import type { Outcome } from './keeper.ts'
 import { moveTo } from './moving.ts'
 import type { OnDesk } from './on-desk.ts'
 import { numbered, pathFor } from './paths.ts'
 import type { Saved } from './store.ts'
-import { inTime, plainEnds, troubleOf } from './trouble.ts'
+import { inTime, troubleOf } from './trouble.ts'
 
 /** Saves the lesson on the desk in its file, or, if it has none, in a new one. */
 export async function saveNow(core: Core): Promise<Outcome> {
@@ -16,7 +17,7 @@ export async function saveNow(core: Core): Promise<Outcome> {
   const saved = await send(core, on, on.path, on.base?.version)
   if (!saved) return 'failed'
   if (!('other' in saved)) return arrived(core, on, on.path, saved.version)
-  const theirs = { ...saved.other, text: plainEnds(saved.other.text) }
+  const theirs = { ...saved.other, text: plainText(saved.other.text) }
   if (theirs.text === on.text) return arrived(core, on, on.path, theirs.version)
   if (on.sent.includes(theirs.text)) {
     update(core, on.lesson, { base: { version: theirs.version, text: theirs.text } })
@@ -50,7 +51,7 @@ export async function saveNewAs(core: Core, path: string): Promise<Outcome> {
   if (!on?.writes) return 'failed'
   const saved = await send(core, on, path, undefined)
   if (!saved) return 'failed'
-  const there = 'other' in saved ? plainEnds(saved.other.text) : undefined
+  const there = 'other' in saved ? plainText(saved.other.text) : undefined
   if (there !== undefined && there !== on.text && !on.sent.includes(there)) {
     update(core, on.lesson, {}, 'saving', 'wanted')
     return 'taken'

@@ -1,3 +1,4 @@
+import { plainText } from './as-written.ts'
 import type { Clock } from './core.ts'
 import { type Kept, type Store, StoreTrouble } from './store.ts'
 
@@ -23,8 +24,5 @@ export function inTime<T>(clock: Pick<Clock, 'later'>, work: Promise<T>): Promis
 /** Reads a file with the ends of lines that the editor has. */
 export async function readFile(tools: { readonly clock: Clock }, store: Store, path: string): Promise<Kept> {
   const kept = await inTime(tools.clock, store.read(path))
-  return { ...kept, text: plainEnds(kept.text) }
+  return { ...kept, text: plainText(kept.text) }
 }
-
-/** An editor knows one end of a line, whatever a file has. */
-export const plainEnds = (text: string): string => text.replace(/\r\n?/g, '\n')

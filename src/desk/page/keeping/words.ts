@@ -15,7 +15,7 @@ export function wordsOf(on: OnDesk, phase: Phase, keeps: boolean): string {
     case 'saving':
       return `Saving in ${file} …`
     case 'saved':
-      return single ? `Saved as ${file}, among your downloads` : `Saved in ${file}`
+      return single ? `The same as in the file ${file}` : `Saved in ${file}`
     case 'away':
       return keeps
         ? 'The folder cannot be reached; everything is kept here'
