@@ -1,5 +1,7 @@
 import { classFileFor, classOf, lessonsOfClass } from './class.ts'
 import type { Engine } from './engine.ts'
+import { formAt } from './form/card-form.ts'
+import { changeAt } from './form/change.ts'
 import { foldPicture, foldsOffered } from './folds.ts'
 import { lookAt, type PageTheme } from './look.ts'
 import { makeFiles } from './make.ts'
@@ -22,8 +24,8 @@ export function makeEngine(themes: Themes): Engine {
     explain: async () => undefined,
     rename: async () => [],
     renamable: async () => undefined,
-    form: async () => ({ refused: '' }),
-    change: async () => [],
+    form: async (text, card) => formAt(text, card),
+    change: async (text, card, change) => changeAt(text, card, change),
     folds: async () => foldsOffered(),
     foldPicture: async (fold, units) => foldPicture(fold, units),
     starter: async (fold, units) => {
