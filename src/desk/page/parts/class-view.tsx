@@ -10,6 +10,7 @@ import type { OwnDesk } from '../new-desk.ts'
 import fonts from '../style/fonts.css?inline'
 import { ClassFileSheet } from './class-file-sheet.tsx'
 import { lessonsFor } from './class-lessons.ts'
+import { useKeptClass } from './kept-class.ts'
 import { printPage } from './print-page.ts'
 
 /** Kits, cutting plan, cost and run sheet: for the people of the sentence at the top, or for a class file of the folder. */
@@ -17,10 +18,10 @@ export function ClassView({ desk, keeper }: { readonly desk: OwnDesk; readonly k
   const { path, name } = keeper.state.value
   const lesson = path ?? `${name ?? 'lesson'}.md`
   const [files, setFiles] = useState<readonly Listed[]>([])
-  const [chosen, choose] = useState<string>()
   const [part, setPart] = useState('kit')
   /** The class file that counts: chosen from the folder and perhaps changed here; without it, one made of the lesson. */
-  const file = useSignal<string | undefined>(undefined)
+  const { file, written } = useKeptClass(keeper.store.value, lesson)
+  const chosen = file.value?.path
   const answer = useSignal<ClassAnswer | undefined>(undefined)
   const working = useSignal(false)
   const store = keeper.store.value
@@ -31,7 +32,7 @@ export function ClassView({ desk, keeper }: { readonly desk: OwnDesk; readonly k
     )
   }, [store])
   useSignalEffect(() => {
-    const [look, settings, own] = [desk.look.value, desk.settings.value, file.value]
+    const [look, settings, own] = [desk.look.value, desk.settings.value, file.value?.text]
     if (!look) return
     let late = false
     // A plan takes a while: it waits until the typing rests.
@@ -61,9 +62,8 @@ export function ClassView({ desk, keeper }: { readonly desk: OwnDesk; readonly k
     <section class="class-view" aria-label="The class">
       <ClassFileSheet
         files={files}
-        chosen={chosen}
-        choose={choose}
         file={file}
+        written={written}
         usual={() => desk.engine.classFileFor(desk.text.value, lesson, desk.settings.value)}
         lesson={lesson}
         store={store}

@@ -18,6 +18,7 @@ export function Dialog({
     own.current?.showModal()
   }, [])
   return (
+    // biome-ignore lint/a11y/useKeyWithClickEvents: with keys, Escape puts it away.
     <dialog
       class="dialog"
       ref={own}

@@ -3,6 +3,7 @@ import { useState } from 'preact/hooks'
 import type { Earlier } from '../keeping/drafts.ts'
 import type { Keeper } from '../keeping/keeper.ts'
 import { Dialog } from './dialog.tsx'
+import { LightWord } from './light.tsx'
 
 /** Where the lesson is kept, in words, and what can be done about it. */
 export function KeepLine({
@@ -30,6 +31,7 @@ export function KeepLine({
         <Deed words="Print and save as …" keys="Control+P" act={print} />
         <Deed words="Earlier versions" act={() => void keeper.earlier().then(setEarlier)} />
         <Deed words="Another lesson" keys="Control+O" act={another} />
+        <LightWord />
       </span>
       {earlier && (
         <Dialog title="Earlier versions" close={() => setEarlier(undefined)}>
