@@ -30,9 +30,12 @@ export interface SheetsView {
     readonly gives: string
     readonly cuts: readonly {
       readonly number: string
+      /** What is taken up, and whether it is turned. */
+      readonly first: string
       readonly set: Html
       readonly against: string
-      readonly turn: string
+      /** What gets a label, and what is laid aside. */
+      readonly after: string
     }[]
   }[]
 }
@@ -62,12 +65,7 @@ export function sheetsView(
         heading: measureHtml(layoutHeading(one, layout, i, unit)),
         drawing: { html: toHtml(drawing.svg, { space: 'svg' }) },
         gives: piecesOf(layout),
-        cuts: cutRows(layout, unit).map(([number = '', set = '', against = '', turn = '']) => ({
-          number,
-          set: measureHtml(set),
-          against,
-          turn,
-        })),
+        cuts: cutRows(one, layout, unit).map(({ set, ...row }) => ({ ...row, set: measureHtml(set) })),
       }
     }),
   )

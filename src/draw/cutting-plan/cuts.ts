@@ -6,6 +6,7 @@ import { area, line, type Mark } from '../mark.ts'
 import type { Spot } from '../num.ts'
 import { toMm } from '../plane.ts'
 import { half, type Place, type SheetPlan } from './sheet-plan.ts'
+import { turnMark, turnRoom } from './turn-mark.ts'
 
 /** The cuts, each with its number on the line, as near to where it begins as no name and no other number is. */
 export function cutMarks(
@@ -22,17 +23,26 @@ export function cutMarks(
     return [at(cut.from), at(cut.to)] as const
   })
   const numbers = lines.flatMap(([from, to], i) => {
-    const box = seats(from, to, wide(i + 1, size), half * size)
-    const free = box.find((one) => !taken.some((other) => near(one, other, 0.3))) ?? box[0]
+    const own = wide(i + 1, size)
+    const isFree = (one: Box): boolean => !taken.some((other) => near(one, other, 0.3))
+    const plain = seats(from, to, own, half * size)
+    // Where there is no room for the mark of the turn, the number stands without it.
+    const marked = isTurned(plan, i)
+      ? seats(from, to, own + turnRoom(size) / 2, half * size).find(isFree)
+      : undefined
+    const free = marked ?? plain.find(isFree) ?? plain[0]
     if (!free) return []
     taken.push(free)
-    return numberIn(free, i + 1, size)
+    return numberIn(free, i + 1, size, marked !== undefined)
   })
   return [
     ...lines.map(([from, to]) => line(from, to, { class: 'cut', width: weights.edge, cap: 'round' })),
     ...(numbered ? numbers : []),
   ]
 }
+
+/** Whether a cut is made across the one before it, so that what is in hand is turned a quarter. */
+const isTurned = ({ cuts }: SheetPlan, i: number): boolean => i > 0 && cuts[i - 1]?.across !== cuts[i]?.across
 
 const wide = (number: number, size: number): number =>
   Math.max(half * size, textWidth(String(number), size * nameShare) / 2 + 0.5)
@@ -50,7 +60,7 @@ function seats(from: Spot, to: Spot, w: number, h: number): Box[] {
   })
 }
 
-function numberIn(box: Box, number: number, size: number): Mark[] {
+function numberIn(box: Box, number: number, size: number, turned: boolean): Mark[] {
   const own = size * nameShare
   const { left, right, top, bottom } = box
   return [
@@ -59,12 +69,17 @@ function numberIn(box: Box, number: number, size: number): Mark[] {
       fill: colours.paper,
       stroke: { width: weights.dimension, colour: colours.rust },
     }),
-    label(String(number), [(left + right) / 2, (top + bottom + capHeight * own) / 2], {
-      class: 'cut-number',
-      size: own,
-      colour: colours.rust,
-      bold: true,
-      anchor: 'middle',
-    }),
+    ...(turned ? turnMark([right - turnRoom(size) / 2 - 0.3, (top + bottom) / 2], size) : []),
+    label(
+      String(number),
+      [(left + right - (turned ? turnRoom(size) : 0)) / 2, (top + bottom + capHeight * own) / 2],
+      {
+        class: 'cut-number',
+        size: own,
+        colour: colours.rust,
+        bold: true,
+        anchor: 'middle',
+      },
+    ),
   ]
 }

@@ -2,7 +2,8 @@ import { listOf } from '../../length/finding.ts'
 import { formatLength, formatSize } from '../../length/format.ts'
 import { groupBy } from '../../length/group-by.ts'
 import type { Unit } from '../../length/length.ts'
-import type { CuttingPlan, Layout, SheetPlan } from '../cutting/cutting.ts'
+import { cutByCut } from '../cutting/cut-by-cut.ts'
+import type { CuttingPlan, Layout, PlacedPiece, SheetPlan } from '../cutting/cutting.ts'
 import { count, type Listing, measure, type Section, words } from '../listing.ts'
 
 /** A cutting plan as tables: how many sheets, then how each is cut, cut by cut. */
@@ -73,26 +74,67 @@ export const letterOf = (i: number): string =>
 function layoutSection(plan: SheetPlan, layout: Layout, i: number, unit: Unit): Section {
   return {
     heading: layoutHeading(plan, layout, i, unit),
-    columns: [count('cut'), measure('set the stop to'), words('against the stop'), words('turn')],
-    rows: cutRows(layout, unit),
+    columns: [
+      count('cut'),
+      words('first'),
+      measure('set the stop to'),
+      words('against the stop'),
+      words('then'),
+    ],
+    rows: cutRows(plan, layout, unit).map(({ number, first, set, against, after }) => [
+      number,
+      first,
+      set,
+      against,
+      after,
+    ]),
     note: `It gives ${piecesOf(layout)}.`,
   }
 }
 
-/** The cuts as a trimmer is handled: what is set, what is held, and when the sheet is turned a quarter. */
-export const cutRows = ({ cuts }: Layout, unit: Unit): string[][] =>
-  cuts.map(({ set, against, across }, i) => [
-    String(i + 1),
-    formatLength(set, unit),
-    `${edgeWords[against]} edge`,
-    i > 0 && cuts[i - 1]?.across !== across ? 'a quarter' : '',
-  ])
+/** One cut as a trimmer is handled. */
+export interface CutRow {
+  readonly number: string
+  /** Which strip is taken up, and whether what is in hand is turned: `take strip a, turn a quarter`. */
+  readonly first: string
+  readonly set: string
+  /** The edge that is held against the stop. */
+  readonly against: string
+  /** What is finished and gets its label, and what is laid aside with a letter. */
+  readonly after: string
+}
+
+/** The cuts of a layout in their order. */
+export function cutRows({ sheet }: Pick<SheetPlan, 'sheet'>, layout: Layout, unit: Unit): CutRow[] {
+  const steps = cutByCut(layout, sheet.size)
+  const nameOf = namesIn(layout)
+  return layout.cuts.map(({ set, against }, i) => {
+    const { takes, turns, finished = [], aside = [] } = steps[i] ?? {}
+    const labelled = groupBy(finished, nameOf)
+    return {
+      number: String(i + 1),
+      first: [
+        ...(takes === undefined ? [] : [`take strip ${takes}`]),
+        ...(turns ? ['turn a quarter'] : []),
+      ].join(', '),
+      set: formatLength(set, unit),
+      against: `${edgeWords[against]} edge`,
+      after: [
+        ...[...labelled].map(([name, list]) => `label ${list.length > 1 ? `${list.length} × ` : ''}${name}`),
+        ...aside.map((letter) => `lay strip ${letter} aside`),
+      ].join(', '),
+    }
+  })
+}
 
 const edgeWords = { left: 'left', right: 'right', bottom: 'lower', top: 'upper' } as const
 
 /** `2 × base and 4 × side strip`, with the lesson where it matters. */
-export function piecesOf({ placed }: Layout): string {
+export const piecesOf = (layout: Layout): string =>
+  listOf([...groupBy(layout.placed, namesIn(layout))].map(([name, list]) => `${list.length} × ${name}`))
+
+/** What a piece of a layout is called: with its lesson where there are several. */
+function namesIn({ placed }: Layout): (piece: PlacedPiece) => string {
   const lessons = new Set(placed.map(({ lesson }) => lesson))
-  const kinds = groupBy(placed, ({ piece, lesson }) => (lessons.size > 1 ? `${piece} (${lesson})` : piece))
-  return listOf([...kinds].map(([name, list]) => `${list.length} × ${name}`))
+  return ({ piece, lesson }) => (lessons.size > 1 ? `${piece} (${lesson})` : piece)
 }

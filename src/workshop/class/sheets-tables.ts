@@ -1,4 +1,4 @@
-import { formatLength, formatSize } from '../../length/format.ts'
+import { formatSize } from '../../length/format.ts'
 import { groupBy } from '../../length/group-by.ts'
 import { numberIn, type Unit } from '../../length/length.ts'
 import type { CuttingPlan, Layout, SheetPlan } from '../cutting/cutting.ts'
@@ -50,15 +50,16 @@ function cutsTable(title: string, plan: CuttingPlan, unit: Unit): Table {
       text('layout'),
       number('sheets alike'),
       number('cut'),
+      text('first'),
       number(`set the stop to, ${unit}`),
       text('as written'),
       text('against the stop'),
-      text('turn'),
+      text('then'),
     ],
-    rows: layoutsOf(plan, unit).flatMap(({ head, layout }) =>
-      cutRows(layout, unit).map(([, , against, turn], i) => {
+    rows: layoutsOf(plan, unit).flatMap(({ head, layout, of }) =>
+      cutRows(of, layout, unit).map(({ first, set: written, against, after }, i) => {
         const set = layout.cuts[i]?.set
-        return [...head, i + 1, set && numberIn(set, unit), set && formatLength(set, unit), against, turn]
+        return [...head, i + 1, first, set && numberIn(set, unit), written, against, after]
       }),
     ),
   }
@@ -120,7 +121,9 @@ const shortTable = (title: string, { short }: CuttingPlan): Table => ({
 
 /** Every layout, with what its rows begin with: stock, sheet, its letter where there are several, how many are alike. */
 const layoutsOf = ({ plans }: CuttingPlan, unit: Unit) =>
-  plans.flatMap((plan) => plan.layouts.map((layout, i) => ({ layout, head: headOf(plan, layout, i, unit) })))
+  plans.flatMap((plan) =>
+    plan.layouts.map((layout, i) => ({ of: plan, layout, head: headOf(plan, layout, i, unit) })),
+  )
 
 const headOf = ({ stock, sheet, layouts }: SheetPlan, { times }: Layout, i: number, unit: Unit) => [
   stock,
