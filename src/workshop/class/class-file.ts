@@ -1,6 +1,7 @@
 import type Fraction from 'fraction.js'
 import type { Place } from '../../length/finding.ts'
 import type { Length, Size, Unit } from '../../length/length.ts'
+import type { Edge } from '../cutting/cutting.ts'
 import type { Quantity } from '../needs.ts'
 import type { Clock } from './clock.ts'
 import type { Money } from './money.ts'
@@ -84,8 +85,8 @@ export interface SheetOffer {
   readonly grain?: 'long' | 'short' | 'width' | 'height'
   /** `upright`: the pattern has a top. */
   readonly direction?: 'upright'
-  /** Cut off on every side before anything else, such as a deckle edge. */
-  readonly trim: Length
+  /** What is cut off its edges before anything else, such as a deckle; nothing where it is not said. */
+  readonly trim?: Partial<Readonly<Record<Edge, Length>>>
   /** Whether it is what is left of another sheet: used before new ones. */
   readonly offcut: boolean
 }

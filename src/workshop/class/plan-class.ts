@@ -60,7 +60,7 @@ function offeredSheet(
     offcut,
     ...(grain && { grain: alongOf(grain, size) }),
     upright: direction === 'upright',
-    ...(trim.gt(0) && { trim: { left: trim, right: trim, bottom: trim, top: trim } }),
+    ...(trim && { trim }),
   }
 }
 

@@ -1,11 +1,12 @@
 import { attempt, fieldsOf, type Reading, report, wordOf } from '../../card/reading.ts'
 import { gramsPerSquareMetre } from '../../card/weight.ts'
 import type { Entry, Fields } from '../../card/yaml.ts'
-import { minus, type Size, times, zero } from '../../length/length.ts'
+import type { Size } from '../../length/length.ts'
 import { readSize } from '../../length/text.ts'
 import { textsOf } from '../../lesson/yaml-reading.ts'
-import { checkSaleKeys, countIn, lengthIn, moneyIn } from './amounts.ts'
+import { checkSaleKeys, countIn, moneyIn } from './amounts.ts'
 import type { SheetOffer } from './class-file.ts'
+import { trimIn } from './read-trim.ts'
 
 const keys = [
   'size',
@@ -51,17 +52,8 @@ function offersOf(reading: Reading, entry: Entry): SheetOffer[] {
       report(reading, 'missing-key', entry.place, 'This sheet has no size', example)
     return offcuts
   }
-  const trim = lengthIn(reading, fields.get('trim')?.value, 'trim') ?? zero
-  if (tooMuch(size, trim)) {
-    report(
-      reading,
-      'value',
-      fields.get('trim')?.keyPlace ?? entry.place,
-      'Trimmed by this, nothing is left of the sheet',
-      'Write what is cut off one side, such as `trim: 5 mm`',
-    )
-    return offcuts
-  }
+  const trim = trimIn(reading, fields.get('trim'), size)
+  if (!trim) return offcuts
   const price = moneyIn(reading, fields.get('price')?.value)
   const weight = weightIn(reading, fields.get('weight')?.value)
   const limit = countIn(reading, fields.get('limit')?.value, 'limit', 0)
@@ -80,16 +72,13 @@ function offersOf(reading: Reading, entry: Entry): SheetOffer[] {
         grain: wordOf(reading, fields.get('grain')?.value, ['long', 'short', 'width', 'height']),
       }),
       ...(has('direction') && { direction: wordOf(reading, fields.get('direction')?.value, ['upright']) }),
-      trim,
+      ...(Object.keys(trim).length > 0 && { trim }),
       offcut: false,
     },
   ]
 }
 
-const plain = { have: 0, pack: 1, trim: zero, offcut: false } as const
-
-const tooMuch = ({ width, height }: Size, trim: typeof zero): boolean =>
-  [width, height].some((side) => minus(side, times(trim, 2)).lte(0))
+const plain = { have: 0, pack: 1, offcut: false } as const
 
 function weightIn(reading: Reading, entry: Entry | undefined): SheetOffer['weight'] {
   const cure = 'Write `weight: 300 gsm` or `weight: 110 lb cover`'

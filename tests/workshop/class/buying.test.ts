@@ -159,7 +159,6 @@ describe('sheets', () => {
     place,
     have: 4,
     pack: 10,
-    trim: zero,
     offcut: false,
     price: new Fraction('0.6'),
   }
