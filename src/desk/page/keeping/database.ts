@@ -6,11 +6,17 @@ export interface Keeps extends DBSchema {
   drafts: { key: string; value: Draft }
   earlier: { key: number; value: Omit<Earlier, 'id'> & { id?: number }; indexes: { lesson: string } }
   /** Folders that the teacher has let the page into. */
-  folders: { key: string; value: { id: string; handle: FileSystemDirectoryHandle; used: number } }
+  folders: { key: string; value: { id: string; handle: FolderHandle; used: number } }
   /** Lessons that were opened or saved as single files. */
   files: { key: string; value: { path: string; text: string; changed: number } }
   /** Pictures of lessons that are in no folder. */
   pictures: { key: [string, string]; value: { lesson: string; name: string; data: Blob } }
+}
+
+/** A `FileSystemDirectoryHandle`, which only pages know. */
+export interface FolderHandle {
+  readonly kind: 'directory'
+  readonly name: string
 }
 
 export type Database = IDBPDatabase<Keeps>

@@ -36,7 +36,8 @@ export async function rememberFolder(
 ): Promise<Store> {
   const before = (await database?.getAll('folders').catch(() => undefined)) ?? []
   let id: string | undefined
-  for (const one of before) if (await one.handle.isSameEntry(folder).catch(() => false)) id = one.id
+  for (const one of before)
+    if (await folder.isSameEntry(one.handle as FileSystemDirectoryHandle).catch(() => false)) id = one.id
   id ??= crypto.randomUUID()
   await database?.put('folders', { id, handle: folder, used: Date.now() }).catch(() => {})
   return folderStore(folder, id)
