@@ -16,8 +16,11 @@ export const listingBody = ({ title, intro, sections }: Listing): string =>
     ]),
   )
 
+/** Tables that are not longer than this, in rows, stay on one page. */
+const mostRows = 16
+
 const sectionHast = ({ heading, columns, rows, note }: Section) =>
-  h('section', { className: ['cutting'] }, [
+  h('section', { className: rows.length > mostRows ? ['cutting'] : ['cutting', 'whole'] }, [
     h('h2', heading),
     h('table', { className: ['pieces'] }, [
       h(
@@ -46,4 +49,5 @@ const cell = (text: string, column: Column | undefined, first: boolean) =>
     ? h('th', { scope: 'row' }, h('span', { className: ['piece'] }, text))
     : h('td', { className: column ? classOf(column) : [] }, measureHast(text))
 
-const classOf = ({ kind }: Column): string[] => ({ words: [], measure: ['size'], count: ['count'] })[kind]
+const classOf = ({ kind }: Column): string[] =>
+  ({ words: [], measure: ['size'], count: ['count'], amount: ['to-the-right'] })[kind]

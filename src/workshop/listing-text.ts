@@ -34,5 +34,5 @@ export function sectionText({ heading, columns, rows, note }: Section, width: nu
 
 function cell(text: string, { kind }: Column, width: number): string {
   const space = ' '.repeat(width - widthOf(text))
-  return kind === 'count' ? space + text : text + space
+  return kind === 'count' || kind === 'amount' ? space + text : text + space
 }

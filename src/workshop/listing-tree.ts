@@ -10,7 +10,7 @@ export function listingTree({ title, intro, sections }: Listing): Root {
 }
 
 function sectionTree({ heading, columns, rows, note }: Section): RootContent[] {
-  const align = columns.map((c): AlignType => (c.kind === 'count' ? 'right' : null))
+  const align = columns.map((c): AlignType => (c.kind === 'count' || c.kind === 'amount' ? 'right' : null))
   const head = row(columns.map((c) => text(c.head)))
   const body = rows.map((cells) => row(columns.map((c, i) => content(cells[i] ?? '', c))))
   return [

@@ -1,7 +1,7 @@
-/** What a column holds: words, a measure such as `5 7/8 in`, or a count, which stands to the right. */
+/** What a column holds: words, a measure such as `5 7/8 in`, or a count or an amount of money, which stand to the right. */
 export interface Column {
   readonly head: string
-  readonly kind: 'words' | 'measure' | 'count'
+  readonly kind: 'words' | 'measure' | 'count' | 'amount'
 }
 
 /** One table with a heading, and what is to be said below it. */
@@ -24,6 +24,7 @@ export interface Listing {
 export const words = (head: string): Column => ({ head, kind: 'words' })
 export const measure = (head: string): Column => ({ head, kind: 'measure' })
 export const count = (head: string): Column => ({ head, kind: 'count' })
+export const amount = (head: string): Column => ({ head, kind: 'amount' })
 
 /** The table without the columns that say nothing in any row. */
 export function withoutEmptyColumns(section: Section): Section {

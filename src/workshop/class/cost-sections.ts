@@ -1,4 +1,4 @@
-import { count, type Section, words } from '../listing.ts'
+import { amount, type Section, words } from '../listing.ts'
 import type { ClassKit } from './class-kit.ts'
 import { moneyText } from './money-text.ts'
 import { priceText } from './price-text.ts'
@@ -8,16 +8,16 @@ import type { Fee } from './price-wish.ts'
 export function costSections(kit: ClassKit): Section[] {
   const { shopping, buy, total, currency, price, people } = kit
   if (!price && !buy.some(({ cost }) => cost !== undefined)) return []
-  const say = (amount: Fee['amount']): string => moneyText(amount, currency)
+  const say = (money: Fee['amount']): string => moneyText(money, currency)
   const parts = shopping.flatMap(({ name, total: here }) =>
     name === undefined || here.equals(0) ? [] : [[name, say(here)]],
   )
   const besides = price
     ? [
-        ...price.wish.fees.map(({ name, amount }) => [name, say(amount)]),
-        ...price.wish.each.map(({ name, amount }) => [
-          `${name}, ${people} × ${say(amount)}`,
-          say(amount.mul(people)),
+        ...price.wish.fees.map((fee) => [fee.name, say(fee.amount)]),
+        ...price.wish.each.map((fee) => [
+          `${fee.name}, ${people} × ${say(fee.amount)}`,
+          say(fee.amount.mul(people)),
         ]),
         ['in all', say(price.cost)],
       ]
@@ -25,7 +25,7 @@ export function costSections(kit: ClassKit): Section[] {
   return [
     {
       heading: price ? 'What it costs, and what to charge' : 'What it costs',
-      columns: [words('what for'), count('cost')],
+      columns: [words('what for'), amount('cost')],
       rows: [...parts, ['paper and supplies', say(total)], ...besides],
       note: [headText(kit), ...unpriced(kit), ...(price ? [priceText(price, currency)] : [])].join(' '),
     },

@@ -1,7 +1,7 @@
 import { formatSize } from '../../length/format.ts'
 import type { Unit } from '../../length/length.ts'
 import { say } from '../kit-listing.ts'
-import { count, measure, type Section, words } from '../listing.ts'
+import { amount, count, measure, type Section, words } from '../listing.ts'
 import { isNothing, type Purchase } from './buying.ts'
 import type { ClassKit } from './class-kit.ts'
 import { moneyText } from './money-text.ts'
@@ -27,7 +27,7 @@ export const buySections = ({ shopping, unit, currency }: ClassKit): Section[] =
         measure('there'),
         count('buy'),
         words('sold as'),
-        count('cost'),
+        amount('cost'),
       ],
       rows: lines.map((line) => [
         itemText(line, unit),

@@ -6,7 +6,7 @@ import { formatDose } from '../../lesson/dose.ts'
 import type { Quantity } from '../needs.ts'
 
 /** What something is sold in that is weighed, poured or counted in drops. */
-export const containers = ['bottle', 'tube', 'pot', 'can'] as const
+export const containers = ['bottle', 'tube', 'pot', 'can', 'stick'] as const
 
 /** How a supply is sold, and how much that is. */
 export type Sold =

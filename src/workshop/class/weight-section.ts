@@ -1,7 +1,7 @@
 import type Fraction from 'fraction.js'
 import { listOf } from '../../length/finding.ts'
 import { formatNumber } from '../../length/format.ts'
-import { count, type Section, words } from '../listing.ts'
+import { amount, type Section, words } from '../listing.ts'
 import type { ClassKit } from './class-kit.ts'
 import { gramsText } from './grams-text.ts'
 
@@ -18,20 +18,18 @@ export function weightSection({ weight, unit, lessons }: ClassKit): Section[] {
   return [
     {
       heading: 'What the paper weighs',
-      columns: [words('stock'), count('gsm'), count('in the kits'), count('as whole sheets')],
+      columns: [words('stock'), amount('gsm'), amount('in the kits'), amount('as whole sheets')],
       rows: [
         ...stocks.map(({ stock, gsm, pieces, sheets }) => [
           stock,
           formatNumber(gsm.round(1), 'mm'),
-          say(pieces),
-          sheets.equals(0) ? '' : say(sheets),
+          gramsText(pieces, 'mm'),
+          sheets.equals(0) ? '' : gramsText(sheets, 'mm'),
         ]),
         ['in all', '', sum('pieces'), sum('sheets')],
       ],
       note: `${listOf(each)}.${
-        unknown.length > 0
-          ? ` Not weighed: ${listOf(unknown)}; write \`weight: 300 gsm\` beside the size of the sheet.`
-          : ''
+        unknown.length > 0 ? ` Not weighed: ${listOf(unknown)}, of which nobody says the weight.` : ''
       }`,
     },
   ]
