@@ -85,7 +85,7 @@ export const commands: Readonly<Record<string, Command>> = {
     least: 1,
     most: 1,
     help: 'list the materials for each person, the tables and the tutor; for a class file also what to buy, and what it costs',
-    flags: ['people', 'spare', ...wishes, 'paper', 'theme', 'json', ...file],
+    flags: ['people', 'spare', 'within', ...wishes, 'paper', 'theme', 'json', ...file],
     load: async () => (await reading()).kit,
   },
   class: {
@@ -93,7 +93,7 @@ export const commands: Readonly<Record<string, Command>> = {
     least: 1,
     most: 1,
     help: 'print everything for the day of a class: kit and shopping list, cutting plan, run sheet, labels, packing list, and who comes; `-o` names a folder',
-    flags: [...wishes, 'paper', 'theme', ...file],
+    flags: ['within', ...wishes, 'paper', 'theme', ...file],
     load: async () => (await printing()).wholeClass,
   },
   sheets: {
@@ -101,7 +101,7 @@ export const commands: Readonly<Record<string, Command>> = {
     least: 1,
     most: 1,
     help: 'plan how everything for a class is cut from the sheets that its file lists, sheet by sheet, with the settings of the trimmer',
-    flags: [...wishes, 'paper', 'theme', 'json', ...file],
+    flags: ['within', ...wishes, 'paper', 'theme', 'json', ...file],
     load: async () => (await import('./commands/sheets.ts')).sheets,
   },
   runsheet: {
@@ -117,7 +117,7 @@ export const commands: Readonly<Record<string, Command>> = {
     least: 1,
     most: 1,
     help: 'list what to cut, score, have ready and pack on the evening before a class, and about how long it takes; `-o` names a `.pdf`, `.html` or `.md` file',
-    flags: [...wishes, 'paper', 'theme', 'json', ...file],
+    flags: ['within', ...wishes, 'paper', 'theme', 'json', ...file],
     load: async () => (await import('./commands/prepare.ts')).prepare,
   },
   labels: {
@@ -171,5 +171,13 @@ export const commands: Readonly<Record<string, Command>> = {
     help: 'show the catalogue of folds, or one fold with its lengths, panels and sizes; `--html` draws them',
     flags: ['units', 'html', 'paper', 'theme', 'json', ...file],
     load: async () => (await choosing()).folds,
+  },
+  desk: {
+    operands: '[FOLDER]',
+    least: 0,
+    most: 1,
+    help: 'open a page on this computer to write the lessons of a folder, to look at them and to print them, until Ctrl-C',
+    flags: ['port', 'open'],
+    load: async () => (await import('./commands/desk.ts')).desk,
   },
 }

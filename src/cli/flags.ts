@@ -5,9 +5,11 @@ import {
   readCount,
   readGrid,
   readLengthWish,
+  readPort,
   readSheetSize,
   readSizeWish,
 } from './read-values.ts'
+import { readSeconds } from './time-limit.ts'
 
 /** One option: how it is written, how its value is read, and how the help and the manual tell it. */
 export interface Flag {
@@ -64,6 +66,11 @@ export const flags = {
   lettering: { help: 'list the sizes at which the lettering fits' },
   wide: { value: 'LENGTH', read: readLengthWish, help: 'keep the shut card this wide' },
   high: { value: 'LENGTH', read: readLengthWish, help: 'keep the shut card this high' },
+  within: {
+    value: 'TIME',
+    read: readSeconds,
+    help: 'end the search for a better cutting plan after so long, such as `10 s`, and take the best so far; other runs may find others then',
+  },
   output: { short: 'o', value: 'PATH', read: text, help: 'the file or folder to write' },
   explain: { help: 'say of each number where it comes from, how it was rounded, and what it follows' },
   html: { help: 'write a page with drawings' },
@@ -72,6 +79,12 @@ export const flags = {
     read: readChoice(['auto', 'list']),
     help: 'figures for the steps that have none: `auto` puts them in, `check` into the lesson itself and `handout` into the print only; `check --figures list` tells each one at its step',
   },
+  port: {
+    value: 'N',
+    read: readPort,
+    help: 'where on this computer the page is; 3653 unless said, or the next that is free',
+  },
+  open: { help: 'open the page in the browser' },
   fix: { help: 'put names in the place of the plain numbers whose meaning is sure, in the lesson itself' },
   json: { help: 'answer in JSON, for other programs' },
   quiet: { help: 'print errors only' },

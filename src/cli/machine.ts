@@ -1,7 +1,9 @@
 import { stat } from 'node:fs/promises'
 import process from 'node:process'
 import { disk } from '../publish/outside.ts'
+import { openAddress } from './open-address.ts'
 import type { Outside } from './outside.ts'
+import { stopped } from './stopped.ts'
 
 /** The real outside: this machine's disk and terminal. */
 export const machine: Outside = {
@@ -15,4 +17,6 @@ export const machine: Outside = {
     ),
   stdout: (text) => void process.stdout.write(text),
   stderr: (text) => void process.stderr.write(text),
+  openAddress,
+  stopped,
 }

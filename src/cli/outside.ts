@@ -9,4 +9,8 @@ export interface Outside extends Disk {
   isFolder(path: string): Promise<boolean>
   stdout(text: string): void
   stderr(text: string): void
+  /** Opens an address in the browser; gives whether it could. */
+  openAddress(address: string): Promise<boolean>
+  /** Comes back when the program is to end: Ctrl-C. */
+  stopped(): Promise<void>
 }

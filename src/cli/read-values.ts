@@ -1,3 +1,4 @@
+import { isUsable } from '../desk/server/ports.ts'
 import { ExpressionError } from '../length/expression.ts'
 import { listOf, suggestWord } from '../length/finding.ts'
 import { type Length, type Size, shorter, zero } from '../length/length.ts'
@@ -32,6 +33,16 @@ export const readCount =
       'Write a number such as `14`',
     )
   }
+
+/** Reads a port at which a browser opens pages. */
+export const readPort = (text: string): number => {
+  const port = readCount(1)(text)
+  if (isUsable(port)) return port
+  throw new UsageError(
+    `No browser opens a page at port ${port}, or it is the system’s own`,
+    'Write a number such as `3700`',
+  )
+}
 
 /** Reads the size of a shut card, such as `7 x 5 in` or `A6 landscape`, or which way it is to be turned: `portrait`, `landscape`. */
 export const readSizeWish = (text: string): SizeWish => {

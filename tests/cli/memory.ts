@@ -41,6 +41,8 @@ export function memory(files: Files = {}, env: Readonly<Record<string, string>> 
     stderr(text) {
       err += text
     },
+    openAddress: async () => false,
+    stopped: async () => {},
   }
   return {
     outside,

@@ -277,7 +277,7 @@ test('the text is all of the bytes: what is read and saved again is the same fil
   ]
   for (const text of texts) {
     writeFileSync(at('bytes.md'), text)
-    const read = (await get(desk, "bytes.md")).json() as unknown as { text: string; version: string }
+    const read = (await get(desk, 'bytes.md')).json() as unknown as { text: string; version: string }
     expect([read.text, read.version]).toEqual([text, sha(text)])
     await put(desk, 'bytes.md', `${read.text}.`, read.version)
     expect(readFileSync(at('bytes.md'))).toEqual(Buffer.from(`${text}.`))
