@@ -9,5 +9,15 @@ export interface Completion {
   readonly detail?: string
   /** A sentence about it. */
   readonly info?: string
-  readonly kind: 'fold' | 'key' | 'panel' | 'piece' | 'measure' | 'figure' | 'directive' | 'size' | 'stock' | 'word'
+  readonly kind:
+    | 'fold'
+    | 'key'
+    | 'panel'
+    | 'piece'
+    | 'measure'
+    | 'figure'
+    | 'directive'
+    | 'size'
+    | 'stock'
+    | 'word'
 }

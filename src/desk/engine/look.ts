@@ -8,6 +8,7 @@ import { bodyText, pageStyle } from '../../publish/page-html.ts'
 import { pictureNodes, pictureUrl } from '../../publish/picture-url.ts'
 import { codesFor } from '../../publish/scan.ts'
 import { type HandoutView, handoutView } from '../../publish/view.ts'
+import { curesOf } from './cures.ts'
 import type { CardAt, Found, Look, PictureData, Settings, StepAt } from './engine.ts'
 import { lessonAt, readClosed } from './kept-lesson.ts'
 
@@ -42,7 +43,10 @@ export async function lookAt(
     ...(main && { shut: shutText(main, filled.unit) }),
     ...(typeof refused === 'object' && 'refused' in refused && { refused }),
     sizes: filled.frontMatter.sizes.map((size) => size.text),
-    findings: [...filled.findings, ...findings].map((finding) => foundAt(finding, text)),
+    findings: [...filled.findings, ...findings].map((finding) => ({
+      ...foundAt(finding, text),
+      cures: curesOf(finding, text, { lesson, filled }),
+    })),
     page: {
       lang: view.lang,
       title: view.title,

@@ -1,11 +1,14 @@
 import { classFileFor, classOf, lessonsOfClass } from './class.ts'
+import { completionsAt } from './complete/completions.ts'
 import type { Engine } from './engine.ts'
+import { explainAt } from './explain/explain-at.ts'
 import { formAt } from './form/card-form.ts'
 import { changeAt } from './form/change.ts'
 import { foldPicture, foldsOffered } from './folds.ts'
 import { lookAt, type PageTheme } from './look.ts'
 import { makeFiles } from './make.ts'
 import { motionOf } from './motion.ts'
+import { renamableAt, renameAt } from './rename/rename.ts'
 import { sizesOf } from './sizes.ts'
 import { starterIn } from './starter.ts'
 
@@ -20,10 +23,10 @@ export function makeEngine(themes: Themes): Engine {
   const handout = (theme: string): PageTheme => themes.page(theme, 'handout')
   return {
     look: async (text, settings, pictures) => lookAt(text, settings, pictures, handout(settings.theme)),
-    complete: async () => [],
-    explain: async () => undefined,
-    rename: async () => [],
-    renamable: async () => undefined,
+    complete: async (text, at, settings) => completionsAt(text, at, settings),
+    explain: async (text, at, settings) => explainAt(text, at, settings),
+    rename: async (text, at, to) => renameAt(text, at, to),
+    renamable: async (text, at) => renamableAt(text, at),
     form: async (text, card) => formAt(text, card),
     change: async (text, card, change) => changeAt(text, card, change),
     folds: async () => foldsOffered(),
