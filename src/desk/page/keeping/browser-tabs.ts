@@ -57,7 +57,10 @@ async function sit(locks: LockManager, post: Post, lesson: string, hears: Hears)
         holder = undefined
         writes = false
         if (left) return
-        if (late) hears.lost(true)
+        if (late) {
+          hears.lost(true)
+          post.postMessage({ kind: 'ask', lesson, from: self })
+        }
         void wait()
       })
     })
@@ -66,6 +69,7 @@ async function sit(locks: LockManager, post: Post, lesson: string, hears: Hears)
   const wait = (): Promise<boolean> => {
     stopWaiting = new AbortController()
     return hold({ signal: stopWaiting.signal }, () => {
+      lookers = true
       if (settled) hears.won()
     })
   }
@@ -109,6 +113,7 @@ async function sit(locks: LockManager, post: Post, lesson: string, hears: Hears)
       if (writes) return undefined
       const answer = await ask(post, { kind: 'give', lesson, from: self }, 'given', patience)
       stopWaiting.abort()
+      lookers = true
       if (!writes) await hold({ steal: true }, () => {})
       return answer?.handed
     },

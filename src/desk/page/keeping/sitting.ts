@@ -26,8 +26,12 @@ export function sit(core: Core, lesson: string): Promise<Seat> {
       const on = here()
       if (!on) return
       update(core, lesson, { writes: false }, 'choice', 'wanted', 'trouble')
-      if (late) void core.inTurn(() => putAside(core, on))
-      else core.page.say('This lesson is now written in another tab. Here it can be looked at.')
+      core.page.say(
+        late
+          ? 'This lesson is now written in another tab. What you wrote here last is among its earlier versions.'
+          : 'This lesson is now written in another tab. Here it can be looked at.',
+      )
+      void core.inTurn(() => putAside(core, on))
     },
     won: () => void core.inTurn(() => goOn(core, lesson, undefined)),
   }
