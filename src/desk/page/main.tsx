@@ -5,8 +5,12 @@ import { wrap } from 'comlink'
 import { render } from 'preact'
 import type { Engine } from '../engine/engine.ts'
 import { App } from './app.tsx'
+import { keepDesk } from './keep-desk.ts'
+import { newDesk } from './new-desk.ts'
 import EngineWorker from './worker.ts?worker&inline'
 
+const desk = newDesk(wrap<Engine>(new EngineWorker()) as unknown as Engine)
 const root = document.getElementById('desk')
-const engine = wrap<Engine>(new EngineWorker()) as unknown as Engine
-if (root) render(<App engine={engine} />, root)
+void keepDesk(desk).then((kept) => {
+  if (root) render(<App desk={desk} {...kept} />, root)
+})

@@ -1,13 +1,18 @@
 import { computed, effect, signal } from '@preact/signals'
 import type { Engine, Look, PictureData, Settings } from '../engine/engine.ts'
 import type { Desk, View } from './desk.ts'
-import type { WritingHandle } from './writing/handle.ts'
+import type { Keepable } from './keeping/keeper.ts'
+import type { WritingHandle, WritingStart } from './writing/handle.ts'
 
 /** The desk, and what only the page itself does with it. */
 export interface OwnDesk extends Desk {
   /** Takes the editor in, when it stands. */
   writes(handle: WritingHandle): void
   readonly handle: () => WritingHandle | undefined
+  /** What an editor that is set up now begins with. */
+  readonly start: () => WritingStart
+  /** What keeps the lesson does this to the desk. */
+  readonly kept: Keepable
   /** The text has changed under the cursor or by an edit. */
   wrote(text: string): void
   /** What was said last, for a line that a screen reader hears. */
@@ -31,7 +36,28 @@ export function newDesk(engine: Engine, settings: Settings = usualSettings): Own
   const said = signal('')
   const writing = signal(true)
   let handle: WritingHandle | undefined
+  let start: WritingStart = { text: '' }
   keepLooking(engine, () => [text.value, wishes.value, pictures.value], look)
+  const say = (words: string): void => {
+    // The same words again are heard again.
+    said.value = said.value === words ? `${words}\u00a0` : words
+  }
+  const show = (words: string, state?: unknown): void => {
+    start = { text: words, ...(state !== undefined && { state }) }
+    text.value = words
+    handle?.open(start)
+  }
+  const kept: Keepable = {
+    show,
+    replace: (words) => (handle ? handle.replaceAll(words) : show(words)),
+    text: () => handle?.text() ?? text.value,
+    state: () => handle?.state() ?? start.state,
+    clear() {
+      handle = undefined
+      show('')
+    },
+    say,
+  }
   return {
     engine,
     text,
@@ -56,10 +82,9 @@ export function newDesk(engine: Engine, settings: Settings = usualSettings): Own
       writing.value = true
       handle?.goTo(at)
     },
-    say(words) {
-      // The same words again are heard again.
-      said.value = said.value === words ? `${words}\u00a0` : words
-    },
+    say,
+    start: () => start,
+    kept,
   }
 }
 

@@ -44,8 +44,8 @@ let loaded: Promise<Highs> | undefined
 
 /** Loads HiGHS (Huangfu and Hall, Math. Program. Comput. 10 (2018) 119–142) when it is first needed. */
 export async function loadSolver(): Promise<Solver> {
-  // Its types are those of a CommonJS module, whose function would stand one level deeper.
-  loaded ??= import('highs').then(({ default: load }) => (load as unknown as typeof load.default)())
+  // Its types are those of a CommonJS module, whose function stands one level deeper for some who read them.
+  loaded ??= import('highs').then(({ default: load }) => (load as unknown as () => Promise<Highs>)())
   const highs = await loaded
   return (program, search = {}) => solve(highs, program, search)
 }

@@ -32,7 +32,7 @@ export function WritingSide({ desk, keeper }: { readonly desk: OwnDesk; readonly
       <div class="writing-side-words" hidden={!open || fields}>
         <Writing
           desk={desk}
-          start={{ text: desk.text.value }}
+          start={desk.start()}
           changed={(text) => {
             desk.wrote(text)
             keeper.changed(text)

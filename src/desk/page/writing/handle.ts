@@ -16,6 +16,8 @@ export interface WritingHandle {
   edit(edits: readonly Edit[]): void
   /** Takes the cursor to a place, into sight, and the keyboard with it. */
   goTo(at: number): void
+  /** Selects a stretch, in sight, and takes the keyboard to it. */
+  select(from: number, to: number): void
   /** Another text in the place of the whole, to be undone in one step; only what differs is touched. */
   replaceAll(text: string): void
   /** Another lesson: what was undone and done before is forgotten. */
