@@ -11,6 +11,8 @@ import { tellFindings } from '../lesson-file.ts'
 import type { Outside } from '../outside.ts'
 import { planProgress } from '../plan-progress.ts'
 import { exitCodes, UsageError } from '../problems.ts'
+import { tellStopped } from '../tell-stopped.ts'
+import { timeLimit } from '../time-limit.ts'
 
 /** `kit CLASS`: what the class needs, what must be bought, and what it costs. */
 export async function kitOfClass(path: string, options: Options, outside: Outside): Promise<number> {
@@ -23,7 +25,13 @@ export async function kitOfClass(path: string, options: Options, outside: Outsid
   const [first] = read.lessons
   if (!tellClass(read, options, outside) || !first) return exitCodes.lessonErrors
   const unit = first.lesson.unit
-  const plan = await planClass(read.file, read.lessons, { unit, progress: planProgress(options, outside) })
+  const signal = timeLimit(options.within)
+  const plan = await planClass(read.file, read.lessons, {
+    unit,
+    signal,
+    progress: planProgress(options, outside),
+  })
+  tellStopped(signal, plan, options, outside)
   const kit = classKit(read.file, read.lessons, plan.purchases, shortFindings(plan.short, read.file))
   // In JSON they are part of the answer.
   if (!options.json) tellFindings(path, kit.findings, options, outside)

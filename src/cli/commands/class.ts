@@ -18,6 +18,8 @@ import { pagesFor } from '../pages.ts'
 import { planProgress } from '../plan-progress.ts'
 import { printSettings } from '../print-settings.ts'
 import { exitCodes, UsageError } from '../problems.ts'
+import { tellStopped } from '../tell-stopped.ts'
+import { timeLimit } from '../time-limit.ts'
 import { writeWorkbook } from '../write-workbook.ts'
 
 /**
@@ -29,7 +31,9 @@ export const wholeClass: Action = async ([path = ''], options, outside) => {
   const read = await classFrom(path, options, outside)
   const [first] = read.lessons
   if (!tellClass(read, options, outside) || !first) return exitCodes.lessonErrors
-  const work = await workOut(path, read, first, planProgress(options, outside))
+  const signal = timeLimit(options.within)
+  const work = await workOut(path, read, first, planProgress(options, outside), signal)
+  tellStopped(signal, work.plan, options, outside)
   const found: Finding[] = []
   const prints = classPrints(work, (lesson, findings) => {
     found.push(...findings)

@@ -11,6 +11,8 @@ import type { Action } from '../commands.ts'
 import { tellFindings } from '../lesson-file.ts'
 import { planProgress } from '../plan-progress.ts'
 import { exitCodes } from '../problems.ts'
+import { tellStopped } from '../tell-stopped.ts'
+import { timeLimit } from '../time-limit.ts'
 
 /** Without drawings. */
 const listEndings = ['.txt', '.md', '.csv', '.xlsx']
@@ -22,7 +24,9 @@ export const sheets: Action = async ([path = ''], options, outside) => {
   const [first] = lessons
   if (!tellClass(read, options, outside) || !first) return exitCodes.lessonErrors
   const unit = first.lesson.unit
-  const plan = await planClass(file, lessons, { unit, progress: planProgress(options, outside) })
+  const signal = timeLimit(options.within)
+  const plan = await planClass(file, lessons, { unit, signal, progress: planProgress(options, outside) })
+  tellStopped(signal, plan, options, outside)
   const findings = shortFindings(plan.short, file)
   const title = classTitle(file, lessons)
   const forms = {

@@ -1,5 +1,5 @@
 import type { Unit } from '../../length/length.ts'
-import type { Progress } from '../cutting/cutting.ts'
+import type { CuttingOptions, Progress } from '../cutting/cutting.ts'
 import { type ClassKit, classKit } from './class-kit.ts'
 import { type KitLabel, kitLabels } from './kit-labels.ts'
 import { type ClassPlan, planClass } from './plan-class.ts'
@@ -27,9 +27,10 @@ export async function workOut(
   { file, lessons }: Pick<ReadClass, 'file' | 'lessons'>,
   first: TaughtFile,
   progress: (progress: Progress) => void,
+  signal?: CuttingOptions['signal'],
 ): Promise<ClassWork> {
   const unit = first.lesson.unit
-  const plan = await planClass(file, lessons, { unit, progress })
+  const plan = await planClass(file, lessons, { unit, progress, ...(signal && { signal }) })
   return {
     path,
     file,

@@ -42,7 +42,8 @@ export const sheetsOverview = ({ plans, short }: CuttingPlan, unit: Unit): Secti
 /** Whether fewer sheets would do, as far as it is known. */
 const fewestWords = ({ proven, used, lowerBound, sheet }: SheetPlan): string => {
   if (sheet.offcut) return 'lies there already'
-  return proven || used <= lowerBound ? 'yes, proven' : `at least ${lowerBound} are needed`
+  if (proven || used <= lowerBound) return 'yes, proven'
+  return lowerBound > 0 ? `perhaps; fewer than ${lowerBound} cannot be done` : 'perhaps'
 }
 
 function shortSection(short: CuttingPlan['short']): Section {

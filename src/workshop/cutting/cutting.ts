@@ -49,7 +49,7 @@ export interface CuttingOptions {
   /** Hears how far it is. When it returns a promise, that is waited for, so that others get a turn. */
   readonly progress?: (progress: Progress) => void | Promise<void>
   /** Ends the search; the best plan up to then is the answer. */
-  readonly signal?: AbortSignal
+  readonly signal?: Pick<AbortSignal, 'aborted'>
 }
 
 /** How the plan of one stock comes along. */

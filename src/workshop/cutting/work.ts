@@ -15,7 +15,7 @@ export interface Work {
 export function workOf(
   steps: number,
   tell: (used: number, lowerBound: number, spent: number) => unknown,
-  signal?: AbortSignal,
+  signal?: Pick<AbortSignal, 'aborted'>,
 ): Work {
   let all = 0
   const within = (limit: number, parent?: Work): Work => {
