@@ -1,7 +1,7 @@
 import { readYaml } from '../../../card/yaml.ts'
-import { errorsIn } from '../../../length/finding.ts'
+import { errorsIn, type Finding } from '../../../length/finding.ts'
 import type { Refusal } from '../engine.ts'
-import type { Addition, CardForm, FieldGroup } from '../form.ts'
+import type { Addition, CardForm, FieldGroup, Trouble } from '../form.ts'
 import { type KeptLesson, lessonAt } from '../kept-lesson.ts'
 import { listOfPart, namesIn } from './addition.ts'
 import { type CardBlock, openCard } from './card-block.ts'
@@ -26,7 +26,7 @@ export function cardForm({ lesson, filled }: KeptLesson, name: string): CardForm
     }
   const { fields } = readYaml(card.block).top.value
   const fold = foldOf(fields, filled.unit)
-  const troubles = troublesIn(filled.findings, stretchOf(card))
+  const troubles = troublesIn(filled.findings.filter(isNew(card)), stretchOf(card))
   const built = filled.cards.find((proven) => proven.card.name === name)?.card
   const making: Making = { card, troubles, measure: valuesOf(built, filled.unit) }
   const groups = groupsOf(making, fold)
@@ -38,14 +38,19 @@ export function cardForm({ lesson, filled }: KeptLesson, name: string): CardForm
     groups,
     additions: fold ? additionsFor(card, fold) : [],
     onlyInText,
-    trouble: [...card.broken.map(told), ...troubles.take(stretchOf(card)).filter(isNew(card))],
+    trouble: [...card.broken.map(unread), ...troubles.take(stretchOf(card))],
   }
 }
 
-/** What is broken is told first, and once. */
+/** What is broken is told first, once, and in fewer words than the reader of YAML has. */
+const unread = (finding: Finding): Trouble => ({
+  ...told(finding),
+  message: `Line ${finding.place?.line ?? 1} cannot be read`,
+})
+
 const isNew =
   ({ broken }: CardBlock) =>
-  ({ message }: { message: string }): boolean =>
+  ({ message }: Finding): boolean =>
     broken.every((finding) => finding.message !== message)
 
 function stretchOf({ block }: CardBlock): { from: number; to: number } {

@@ -3,7 +3,7 @@ const labels: Readonly<Record<string, string>> = {
   fold: 'Fold',
   closed: 'Size when it is shut',
   on: 'On',
-  side: 'Side',
+  side: 'Which side',
   border: 'Border',
   raise: 'Raised by',
   stock: 'Paper',

@@ -33,12 +33,15 @@ export function Group(props: GroupProps) {
   const whole = group.kind === 'card' || group.kind === 'other'
   const [open, setOpen] = useState(whole || isNew)
   const element = useRef<HTMLDetailsElement>(null)
+  const shown = useRef(false)
   useEffect(() => {
-    if (!isNew) return
+    if (!isNew || shown.current) return
     setOpen(true)
+    if (!open) return
+    shown.current = true
     element.current?.scrollIntoView({ block: 'nearest' })
-    element.current?.querySelector<HTMLElement>('input, select, summary')?.focus()
-  }, [isNew])
+    element.current?.querySelector<HTMLElement>('input, select')?.focus()
+  }, [isNew, open])
   if (whole)
     return (
       <section class="form-group" aria-label={group.title}>
