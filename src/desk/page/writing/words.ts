@@ -1,0 +1,32 @@
+import { EditorState, type Extension } from '@codemirror/state'
+
+/** What the parts of the editor say, in our words. */
+export const editorWords: Extension = EditorState.phrases.of({
+  Find: 'Look for',
+  Replace: 'Write instead',
+  next: 'Next',
+  previous: 'The one before',
+  all: 'All',
+  'match case': 'Capitals count',
+  regexp: 'As a pattern',
+  'by word': 'Whole words',
+  replace: 'Write it',
+  'replace all': 'Write it everywhere',
+  close: 'Close',
+  'current match': 'found',
+  'on line': 'in line',
+  'replaced match on line $': 'written in line $',
+  'replaced $ matches': 'written in $ places',
+  'Go to line': 'Go to line',
+  go: 'Go',
+  Completions: 'What can stand here',
+  'Fold line': 'Fold this part up',
+  'Unfold line': 'Unfold this part',
+  'folded code': 'folded part',
+  unfold: 'Unfold',
+  'Folded lines': 'Folded up lines',
+  'Unfolded lines': 'Unfolded lines',
+  to: 'to',
+  'Selection deleted': 'What was chosen is taken out',
+  'Control character': 'Character that cannot be seen',
+})
