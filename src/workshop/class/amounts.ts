@@ -7,19 +7,26 @@ import { parseMeasure } from '../../length/parse.ts'
 import { textsOf } from '../../lesson/yaml-reading.ts'
 import type { Money } from './money.ts'
 
-/** A whole number from `least` up; otherwise a finding, and undefined. */
+/** More people than this are no class, and nobody could print their labels. */
+export const mostPeople = 2000
+
+/** A whole number from `least` up to `most`; otherwise a finding, and undefined. */
 export function countIn(
   reading: Reading,
   entry: Entry | undefined,
   what: string,
   least: 0 | 1,
+  most = 999_999,
 ): number | undefined {
   const cure = `Write a whole number${least > 0 ? ' from 1 up' : ''}, such as \`${what}: 12\``
   const [item] = textsOf(reading, entry, `\`${what}\` wants a number`, cure)
   if (!item) return undefined
   const text = item.text.trim()
-  if (/^\d{1,6}$/.test(text) && Number(text) >= least) return Number(text)
-  report(reading, 'value', item.place, `\`${text}\` is no number of \`${what}\``, cure)
+  const whole = /^\d+$/.test(text)
+  if (whole && Number(text) >= least && Number(text) <= most) return Number(text)
+  if (whole && Number(text) > most)
+    report(reading, 'too-many', item.place, `\`${what}\` can be ${most} at most`, cure)
+  else report(reading, 'value', item.place, `\`${text}\` is no number of \`${what}\``, cure)
   return undefined
 }
 

@@ -136,6 +136,8 @@ export interface PreparationMinutes {
 export interface ClassTimes {
   readonly start?: Clock
   readonly end?: Clock
+  /** Where that end is written. */
+  readonly endPlace?: Place
   /** Before the first step. */
   readonly welcome: number
   /** After the last one. */

@@ -2,7 +2,7 @@ import { checkKeys, type Reading, report, wordOf } from '../../card/reading.ts'
 import { readYaml } from '../../card/yaml.ts'
 import type { Finding } from '../../length/finding.ts'
 import { readingOf, textsOf } from '../../lesson/yaml-reading.ts'
-import { countIn } from './amounts.ts'
+import { countIn, mostPeople } from './amounts.ts'
 import type { ClassFile, ClassLesson } from './class-file.ts'
 import { labelsIn } from './read-labels.ts'
 import { lessonsIn } from './read-lessons.ts'
@@ -65,7 +65,7 @@ export function readClass(text: string): { file: ClassFile; findings: readonly F
       lessons: lessons.map((lesson) => checked(reading, lesson, coming?.people)),
       people: coming?.people ?? 1,
       guests: coming?.guests ?? [],
-      spare: countIn(reading, entry('spare'), 'spare', 0) ?? 0,
+      spare: countIn(reading, entry('spare'), 'spare', 0, mostPeople) ?? 0,
       ...(fields.has('units') && { units: wordOf(reading, entry('units'), ['in', 'mm']) }),
       currency: currency?.text.trim() ?? '',
       sheets: sheetsIn(reading, entry('sheets')),

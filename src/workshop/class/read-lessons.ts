@@ -3,11 +3,14 @@ import type { Entry, Fields } from '../../card/yaml.ts'
 import type { Place } from '../../length/finding.ts'
 import { readSize } from '../../length/text.ts'
 import { textsOf } from '../../lesson/yaml-reading.ts'
-import { countIn } from './amounts.ts'
+import { countIn, mostPeople } from './amounts.ts'
 import type { Choice, ClassLesson } from './class-file.ts'
 
 const keys = ['lesson', 'people', 'closed', 'choices'] as const
 const example = 'Write the name of its file, such as `lesson: harbour-lights.md`'
+
+/** Nobody teaches more in a class. */
+const mostLessons = 20
 
 /** The lessons of a class: one under `lesson`, or a list under `lessons`; `choices` beside `lesson` belong to it. */
 export function lessonsIn(reading: Reading, fields: Fields, start: Place): ClassLesson[] {
@@ -23,7 +26,16 @@ export function lessonsIn(reading: Reading, fields: Fields, start: Place): Class
   if (!one && !several) report(reading, 'missing-key', start, 'The class has no lesson', example)
   const items = several?.value.kind === 'list' ? several.value.items : several ? [several.value] : []
   const alone = one ? lessonOf(reading, one.value, fields) : []
-  return [...alone, ...items.flatMap((item) => lessonOf(reading, item, undefined))]
+  const beyond = items[mostLessons]
+  if (beyond)
+    report(
+      reading,
+      'too-many',
+      beyond.place,
+      `A class has ${mostLessons} lessons at most`,
+      'Write another class file for the rest',
+    )
+  return [...alone, ...items.slice(0, mostLessons).flatMap((item) => lessonOf(reading, item, undefined))]
 }
 
 function lessonOf(reading: Reading, entry: Entry, beside: Fields | undefined): ClassLesson[] {
@@ -36,7 +48,7 @@ function lessonOf(reading: Reading, entry: Entry, beside: Fields | undefined): C
       report(reading, 'missing-key', entry.place, 'This lesson has no file', example)
     return []
   }
-  const people = countIn(reading, fields.get('people')?.value, 'people', 1)
+  const people = countIn(reading, fields.get('people')?.value, 'people', 1, mostPeople)
   const [size] = textsOf(
     reading,
     fields.get('closed')?.value,
@@ -65,7 +77,7 @@ function choicesIn(reading: Reading, entry: Entry | undefined): Choice[] {
       takes: [
         ...fieldsOf(reading, value, 'A choice wants stocks and how many take them', cure).values(),
       ].flatMap((take) => {
-        const people = countIn(reading, take.value, take.key, 0)
+        const people = countIn(reading, take.value, take.key, 0, mostPeople)
         return people === undefined ? [] : [{ stock: take.key, people }]
       }),
     }),

@@ -2,7 +2,7 @@ import { checkKeys, type Reading, report } from '../../card/reading.ts'
 import type { Entry, Field } from '../../card/yaml.ts'
 import type { Place } from '../../length/finding.ts'
 import { textsOf } from '../../lesson/yaml-reading.ts'
-import { countIn } from './amounts.ts'
+import { countIn, mostPeople } from './amounts.ts'
 import type { Guest } from './class-file.ts'
 
 const example = 'Write `people: 12`, or a list of names'
@@ -18,7 +18,7 @@ export function peopleIn(
     return undefined
   }
   if (field.value.kind !== 'list') {
-    const people = countIn(reading, field.value, 'people', 1)
+    const people = countIn(reading, field.value, 'people', 1, mostPeople)
     return people === undefined ? undefined : { people, guests: [] }
   }
   const guests = field.value.items.flatMap((item): Guest[] => {
@@ -40,6 +40,10 @@ export function peopleIn(
       { name: name ?? '', takes: text('takes'), ...tableOf(reading, item), ...(note !== '' && { note }) },
     ]
   })
+  if (guests.length > mostPeople) {
+    report(reading, 'too-many', field.value.place, `\`people\` can be ${mostPeople} at most`, example)
+    return { people: mostPeople, guests: guests.slice(0, mostPeople) }
+  }
   if (guests.length === 0) {
     report(reading, 'value', field.value.place, 'Nobody comes to this class', example)
     return undefined

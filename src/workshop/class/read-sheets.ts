@@ -1,7 +1,8 @@
 import { attempt, fieldsOf, type Reading, report, wordOf } from '../../card/reading.ts'
 import { gramsPerSquareMetre } from '../../card/weight.ts'
 import type { Entry, Fields } from '../../card/yaml.ts'
-import type { Size } from '../../length/length.ts'
+import type { Place } from '../../length/finding.ts'
+import { mm, type Size } from '../../length/length.ts'
 import { readSize } from '../../length/text.ts'
 import { textsOf } from '../../lesson/yaml-reading.ts'
 import { checkSaleKeys, countIn, moneyIn } from './amounts.ts'
@@ -89,8 +90,17 @@ function weightIn(reading: Reading, entry: Entry | undefined): SheetOffer['weigh
 function sizeIn(reading: Reading, entry: Entry | undefined): Size | undefined {
   const [text] = textsOf(reading, entry, 'A size is wanted here', example)
   const size = text && attempt(reading, text, readSize)
-  if (!text || !size || (size.width.gt(0) && size.height.gt(0))) return size
-  report(reading, 'value', text.place, 'A sheet is larger than nothing', example)
+  return text && size && checkedSize(reading, size, text.place)
+}
+
+/** Paper on a roll is no longer: whoever writes more has slipped. */
+const longest = mm(20_000)
+
+function checkedSize(reading: Reading, size: Size, place: Place): Size | undefined {
+  const sides = [size.width, size.height]
+  if (sides.every((side) => side.gt(0) && side.lte(longest))) return size
+  const why = sides.every((side) => side.gt(0)) ? 'No sheet is so large' : 'A sheet is larger than nothing'
+  report(reading, 'value', place, why, example)
   return undefined
 }
 
@@ -100,7 +110,7 @@ function offcutsOf(reading: Reading, fields: Fields): SheetOffer[] {
   return textsOf(reading, fields.get('offcuts')?.value, 'A size is wanted here', cure).flatMap((item) => {
     const [, count = '1', rest = item.text] = /^\s*(\d{1,4})\s+of\s+(.*)$/s.exec(item.text) ?? []
     const size = attempt(reading, { ...item, text: rest, plain: item.plain && rest === item.text }, readSize)
-    if (!size) return []
+    if (!size || !checkedSize(reading, size, item.place)) return []
     const have = Number(count)
     return [{ ...plain, size, place: item.place, have, limit: have, offcut: true }]
   })

@@ -23,7 +23,7 @@ export function timesIn(reading: Reading, fields: Fields): ClassTimes {
     )
   return {
     ...(start !== undefined && { start }),
-    ...(end !== undefined && { end }),
+    ...(end !== undefined && { end, endPlace: fields.get('end')?.keyPlace ?? { line: 1, column: 1 } }),
     welcome: minutes(reading, entry('welcome'), 'welcome') ?? 0,
     clearing: minutes(reading, entry('clearing'), 'clearing') ?? 0,
     breaks: breaksIn(reading, entry('breaks')),

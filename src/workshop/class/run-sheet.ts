@@ -4,6 +4,7 @@ import type { FilledLesson } from '../../lesson/lesson.ts'
 import { aheadIn, type ToHaveReady } from './ahead.ts'
 import { atOnce, type ClassFile, type Pause } from './class-file.ts'
 import { type Clock, clockText } from './clock.ts'
+import { durationText } from './duration.ts'
 import { type Slot, slotsOf } from './slots.ts'
 import { classTitle, type Taught } from './taught.ts'
 
@@ -47,13 +48,18 @@ export function runSheet(file: ClassFile, lessons: readonly Taught[]): RunSheet 
   })
   const end = times.end ?? endOf(file, all)
   const finish = Math.max(...courses.map((course) => course.finish))
+  const over = end === undefined ? 0 : Math.max(0, finish - end)
   return {
     title: classTitle(file, lessons),
     courses,
     ...(end !== undefined && { end }),
-    over: end === undefined ? 0 : Math.max(0, finish - end),
+    over,
     ahead: all.flatMap(aheadIn),
-    findings: [...all.flatMap(untimed), ...outside(times.breaks, times.start ?? usualStart, finish)],
+    findings: [
+      ...all.flatMap(untimed),
+      ...tooLong(times, over, finish),
+      ...outside(times.breaks, times.start ?? usualStart, finish),
+    ],
   }
 }
 
@@ -65,6 +71,21 @@ function endOf({ times }: ClassFile, lessons: readonly FilledLesson[]): Clock | 
   const [only] = lessons
   const minutes = lessons.length === 1 ? only?.frontMatter.time?.minutes : undefined
   return minutes === undefined ? undefined : (times.start ?? usualStart) + minutes
+}
+
+/** The class goes on beyond the end that its file says; what a lesson says of its own time its own findings tell. */
+function tooLong({ end, endPlace }: ClassFile['times'], over: number, finish: Clock): Finding[] {
+  if (end === undefined || !endPlace || over === 0) return []
+  const last = clockText(Math.ceil(finish))
+  return [
+    {
+      rule: 'class-time',
+      severity: 'warning',
+      message: `The class goes on to ${last}, ${durationText(over)} beyond its end`,
+      suggestion: `Write \`end: ${last}\`, or do some of it before the class`,
+      place: endPlace,
+    },
+  ]
 }
 
 function untimed({ steps, frontMatter }: FilledLesson): Finding[] {
