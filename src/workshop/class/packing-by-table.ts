@@ -4,13 +4,22 @@ import { type Section, words } from '../listing.ts'
 import type { TableKit } from './at-tables.ts'
 import type { KitLabel } from './kit-labels.ts'
 
-/** The packing list table by table: the kits of those who sit there, then what they share; the spare kits come last. */
+/**
+ * The packing list table by table: a row for each person with a column for the kit of each lesson, and then what the
+ * table shares; the spare kits come last. A cell says what was chosen, and has room to tick.
+ */
 export function packingByTable(labels: readonly KitLabel[], tables: readonly TableKit[]): Section[] {
   const lessons = groupBy(labels, ({ title }) => title)
-  const several = lessons.size > 1
-  const kitRow = ({ name, title, chosen }: KitLabel): string[] =>
-    several ? [name, title, chosen.join(', '), ''] : [name, chosen.join(', '), '']
-  const columns = [words('kit'), ...(several ? [words('lesson')] : []), words('chosen'), words('packed')]
+  const titles = [...lessons.keys()]
+  const columns = [words('kit'), ...titles.map(words)]
+  const kitRows = (kits: readonly KitLabel[]): string[][] =>
+    [...groupBy(kits, ({ name }) => name)].map(([name, own]) => [
+      name,
+      ...titles.map((title) => {
+        const kit = own.find((one) => one.title === title)
+        return kit ? kit.chosen.join(', ') : '–'
+      }),
+    ])
   const spare = labels.filter(({ table }) => table === undefined)
   return [
     {
@@ -22,15 +31,13 @@ export function packingByTable(labels: readonly KitLabel[], tables: readonly Tab
       heading: name,
       columns,
       rows: [
-        ...labels.filter(({ table }) => table === name).map(kitRow),
+        ...kitRows(labels.filter(({ table }) => table === name)),
         ...shared.map(({ item, amount }) => [
           amount.kind === 'count' ? `${countText(amount)} × ${item}` : item,
-          ...columns.slice(1).map(() => ''),
+          ...titles.map(() => ''),
         ]),
       ],
     })),
-    ...(spare.length > 0
-      ? [{ heading: 'Spare kits, with the tutor', columns, rows: spare.map(kitRow) }]
-      : []),
+    ...(spare.length > 0 ? [{ heading: 'Spare kits, with the tutor', columns, rows: kitRows(spare) }] : []),
   ]
 }

@@ -83,6 +83,39 @@ describe('14 people at three tables, worked by hand', () => {
   })
 })
 
+test('a person has one row with the kit of each lesson, what was chosen in it, and a dash for what they do not make', () => {
+  const label = (name: string, title: string, chosen: string[], table?: string) => ({
+    name,
+    title,
+    chosen,
+    contents: ['1 base'],
+    ...(table !== undefined && { table }),
+  })
+  const { sections } = packingListing(
+    'Saturday',
+    [
+      label('Ada', 'Harbour lights', ['blue card'], 'window'),
+      label('Bo', 'Harbour lights', [], 'window'),
+      label('Ada', 'Tide box', [], 'window'),
+      label('spare kit 1', 'Tide box', ['red card']),
+    ],
+    [{ name: 'window', people: 2, kits: [], shared: [] }],
+  )
+  expect(
+    sections.slice(1).map(({ heading, columns, rows }) => [heading, columns.map((c) => c.head), rows]),
+  ).toEqual([
+    [
+      'window',
+      ['kit', 'Harbour lights', 'Tide box'],
+      [
+        ['Ada', 'blue card', ''],
+        ['Bo', '', '–'],
+      ],
+    ],
+    ['Spare kits, with the tutor', ['kit', 'Harbour lights', 'Tide box'], [['spare kit 1', '–', 'red card']]],
+  ])
+})
+
 test('lessons at the same time have people of their own: the first lesson fills the first table', () => {
   const { kit } = classOf(
     'lessons: [{lesson: a.md, people: 4}, {lesson: b.md, people: 3}]\npeople: 7\ntables: [window, door]',
