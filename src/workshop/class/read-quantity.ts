@@ -18,8 +18,8 @@ export function quantityAlone(
   reading: Reading,
   entry: Entry | undefined,
   what: string,
-  cure = `Write how much, such as \`${what}: 3\`, \`${what}: 2 m\` or \`${what}: 60 g\``,
 ): Quantity | undefined {
+  const cure = `Write how much, such as \`${what}: 3\`, \`${what}: 2 m\` or \`${what}: 60 g\``
   const [item] = textsOf(reading, entry, `\`${what}\` wants how much there is`, cure)
   if (!item) return undefined
   const { text } = item
@@ -40,8 +40,12 @@ export function quantityAlone(
     report(reading, 'value', item.place, `\`${what}\` cannot be less than nothing`, cure)
     return undefined
   }
-  const length = lengthIn(reading, item, what)
-  return length && { kind: 'length', length }
+  if (/\d/.test(text)) {
+    const length = lengthIn(reading, item, what)
+    return length && { kind: 'length', length }
+  }
+  report(reading, 'value', item.place, `\`${text.trim()}\` is no amount`, cure)
+  return undefined
 }
 
 function isSize(text: string): boolean {

@@ -84,7 +84,10 @@ const plain = { have: 0, pack: 1, offcut: false } as const
 function weightIn(reading: Reading, entry: Entry | undefined): SheetOffer['weight'] {
   const cure = 'Write `weight: 300 gsm` or `weight: 110 lb cover`'
   const [text] = textsOf(reading, entry, '`weight` wants what the sheet weighs', cure)
-  return text && attempt(reading, text, gramsPerSquareMetre)
+  const weight = text && attempt(reading, text, gramsPerSquareMetre)
+  if (!text || !weight || weight.gt(0)) return weight
+  report(reading, 'value', text.place, 'A sheet weighs more than nothing', cure)
+  return undefined
 }
 
 function sizeIn(reading: Reading, entry: Entry | undefined): Size | undefined {

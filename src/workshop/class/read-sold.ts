@@ -1,9 +1,10 @@
 import { attempt, type Reading, report } from '../../card/reading.ts'
 import type { Entry } from '../../card/yaml.ts'
 import { readSize } from '../../length/text.ts'
+import { readCounted } from '../../lesson/count-text.ts'
+import { readDose } from '../../lesson/dose.ts'
 import { textsOf } from '../../lesson/yaml-reading.ts'
 import { countIn, lengthIn } from './amounts.ts'
-import { quantityAlone } from './read-quantity.ts'
 import { containers, type Sold } from './sold.ts'
 
 /** In what a shop sells a supply; each is a key of the class file. */
@@ -44,11 +45,10 @@ function filledIn(
   const cure = `Write what is in it, such as \`${container}: 120 ml\`, \`${container}: 100 g\` or \`${container}: 300 drops\``
   const [text] = textsOf(reading, entry, `\`${container}\` wants what is in it`, cure)
   if (!text) return undefined
-  const holds = quantityAlone(reading, text, container, cure)
-  if (!holds) return undefined
-  if (holds.kind === 'dose' && holds.dose.amount.gt(0)) return { kind: 'container', container, holds }
-  if (holds.kind === 'count' && holds.of !== undefined && holds.count > 0)
-    return { kind: 'container', container, holds }
+  const [dose, counted] = [readDose(text.text), readCounted(text.text)]
+  if (dose?.amount.gt(0)) return { kind: 'container', container, holds: { kind: 'dose', dose } }
+  if (counted && counted.count > 0)
+    return { kind: 'container', container, holds: { kind: 'count', ...counted } }
   report(reading, 'value', text.place, `\`${text.text.trim()}\` is nothing that is in a ${container}`, cure)
   return undefined
 }

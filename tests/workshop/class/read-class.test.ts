@@ -116,6 +116,23 @@ describe('what is wrong is told with its place and a cure', () => {
       ['3:31 value: It is sold by the `roll` or by the `pack`, not both'],
     ],
     [
+      'people: 5\nlesson: a.md\nsupplies: {glue: {bottle: 5}}',
+      ['3:27 value: `5` is nothing that is in a bottle'],
+    ],
+    ['people: 5\nlesson: a.md\nsupplies: {glue: {have: lots}}', ['3:25 value: `lots` is no amount']],
+    [
+      'people: 5\nlesson: a.md\nsupplies: {glue: {have: 0 in x -4 in}}',
+      ['3:25 value: `have` cannot be less than nothing'],
+    ],
+    [
+      'people: 5\nlesson: a.md\nsupplies: {film: {sheet: 0 x 4 in}}',
+      ['3:26 value: A sheet is larger than nothing'],
+    ],
+    [
+      'people: 5\nlesson: a.md\nsheets: {card: {size: A4, weight: 0 gsm}}',
+      ['3:35 value: A sheet weighs more than nothing'],
+    ],
+    [
       'people: 5\nlesson: a.md\nsupplies: {tape: {roll: 10 m, price: 1,80}}',
       ['3:40 value: Between braces a comma ends a value'],
     ],
