@@ -48,8 +48,8 @@ it('a text of many thousand lines is laid beside another quickly', () => {
 it('a change of words marks the words and nothing else', () => {
   expect(ownWords('Cut the base to 7 in.', 'Cut the mat to 7 in.')).toEqual({
     before: 'Cut the ',
-    own: 'base ',
-    behind: 'to 7 in.',
+    own: 'base',
+    behind: ' to 7 in.',
   })
 })
 

@@ -61,7 +61,9 @@ function Side({
   readonly words: string
 }) {
   if (line === undefined) return <td class="both-none" />
-  const { before, own, behind } = ownWords(line, other ?? '')
+  // A line that the other text has not at all is marked as a line; where it has another one, the words are.
+  const { before, own, behind } =
+    other === undefined ? { before: line, own: '', behind: '' } : ownWords(line, other)
   return (
     <td class={sign === '+' ? 'both-mine' : 'both-theirs'}>
       <span class="both-sign" aria-hidden="true">

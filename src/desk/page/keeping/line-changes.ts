@@ -82,9 +82,8 @@ export function ownWords(line: string, other: string): Parts {
   let tail = 0
   while (tail < Math.min(a.length, b.length) - head && a.at(-1 - tail) === b.at(-1 - tail)) tail++
   const end = a.length - tail
-  return {
-    before: a.slice(0, head).join(''),
-    own: a.slice(head, end).join(''),
-    behind: a.slice(end).join(''),
-  }
+  const own = a.slice(head, end).join('')
+  const bare = own.trimEnd()
+  const behind = own.slice(bare.length) + a.slice(end).join('')
+  return { before: a.slice(0, head).join(''), own: bare, behind }
 }

@@ -2,10 +2,10 @@ import type { Desk } from '../desk.ts'
 import type { Database } from './database.ts'
 import { dataAddress } from './desk-server.ts'
 import type { Keeper } from './keeper.ts'
-import { pictureEdit } from './picture-edit.ts'
+import { type PictureEdit, pictureEdit } from './picture-edit.ts'
 import { plainPictureName } from './picture-name.ts'
 import { keepPicture } from './picture-shelf.ts'
-import { scalePicture } from './scale-picture.ts'
+import { type NoPicture, scalePicture } from './scale-picture.ts'
 import { troubleOf } from './trouble.ts'
 
 /** What putting pictures in needs of the page. */
@@ -17,38 +17,51 @@ export interface PictureTools {
   readonly select: (from: number, to: number) => void
 }
 
-/** Puts pictures into the lesson at the cursor, one behind the other, and beside it in the folder. */
+/**
+ * Puts pictures into the lesson at the cursor, one behind the other, and beside it in the folder. The words of the first
+ * one are selected, for the teacher to write what it shows.
+ */
 export async function takePictures(tools: PictureTools, files: readonly File[]): Promise<void> {
-  const { desk } = tools
+  const { desk, select } = tools
+  let at: number | undefined
+  let first: PictureEdit | undefined
   for (const file of files) {
-    const refused = await takePicture(tools, file)
-    if (refused !== undefined) desk.say(`${file.name || 'The picture'} was not put in: ${refused}.`)
+    const taken = await takePicture(tools, file, at)
+    if ('refused' in taken) {
+      desk.say(`${file.name || 'The picture'} was not put in: ${taken.refused}.`)
+      continue
+    }
+    first ??= taken
+    // Behind what was put in, before the space or line that follows it.
+    at = taken.edit.from + taken.edit.insert.trimEnd().length
   }
+  if (!first) return
+  select(first.from, first.to)
+  desk.say('The picture is in the lesson. Write in the brackets what it shows.')
 }
 
-/** Gives why it cannot be done. */
 async function takePicture(
-  { desk, keeper, database, select }: PictureTools,
+  { desk, keeper, database }: PictureTools,
   file: File,
-): Promise<string | undefined> {
+  at: number | undefined,
+): Promise<PictureEdit | NoPicture> {
   const { lesson, phase } = keeper.state.value
-  if (lesson === undefined) return 'no lesson is open'
-  if (phase === 'looking') return 'this lesson is written in another tab'
+  if (lesson === undefined) return { refused: 'no lesson is open' }
+  if (phase === 'looking') return { refused: 'this lesson is written in another tab' }
   const made = await scalePicture(file)
-  if ('refused' in made) return made.refused
+  if ('refused' in made) return made
   let address: string
   try {
     address = await store({ keeper, database }, plainPictureName(file.name, made.type), made)
   } catch (error) {
-    return troubleOf(error).words
+    return { refused: troubleOf(error).words }
   }
-  if (keeper.state.value.lesson !== lesson) return 'another lesson was opened meanwhile'
-  desk.pictures.value = { ...desk.pictures.value, [address]: await dataAddress(made) }
-  const { edit, from, to } = pictureEdit(desk.text.value, desk.cursor.value, address)
-  desk.edit([edit])
-  select(from, to)
-  desk.say(`The picture is in the lesson as ${address}. Write in the brackets what it shows.`)
-  return undefined
+  const data = await dataAddress(made)
+  if (keeper.state.value.lesson !== lesson) return { refused: 'another lesson was opened meanwhile' }
+  desk.pictures.value = { ...desk.pictures.value, [address]: data }
+  const put = pictureEdit(desk.text.value, at ?? desk.cursor.value, address)
+  desk.edit([put.edit])
+  return put
 }
 
 async function store(
