@@ -13,7 +13,8 @@ export const pitchOf = ({ width }: PageBox): number => width + between
  */
 export function leafCss(box: PageBox): string {
   const width = box.width - box.left - box.right
-  const height = box.height - box.top - box.bottom
+  // As in print, where Chromium takes whole dots, rounded up.
+  const height = Math.ceil(box.height - box.top - box.bottom)
   return `html{margin:0;overflow:hidden;background:none!important;color-scheme:light}
 body{position:absolute;left:${box.left}px;top:${box.top}px;width:${width}px;height:${height}px;columns:auto ${width}px;column-gap:${pitchOf(box) - width}px;column-fill:auto}
 tspan.frac{font-feature-settings:"frac"}
@@ -41,7 +42,10 @@ export const spotsOf = (element: Element, box: PageBox): Spot[] =>
     .filter(({ height }) => height > 1)
     .map(({ left, top, width, height }) => ({ leaf: leafAt(left, box), left, top, width, height }))
 
-/** How the text falls on the leaves, as it is read off a PDF: see `layoutOf`. */
+/**
+ * How the text falls on the leaves, as it is read off a PDF (see `layoutOf`), where the places of marks are told without
+ * the margin above them.
+ */
 export function layoutIn(doc: Document, box: PageBox): Layout {
   const lowest: number[] = []
   let last = 0
@@ -49,7 +53,7 @@ export function layoutIn(doc: Document, box: PageBox): Layout {
   for (const mark of doc.querySelectorAll('[id^="end"]')) {
     const { left, top } = mark.getBoundingClientRect()
     const leaf = leafAt(left, box)
-    lowest[leaf] = Math.max(lowest[leaf] ?? 0, top / box.height)
+    lowest[leaf] = Math.max(lowest[leaf] ?? 0, (top - box.top) / box.height)
     if (mark.id === 'end') last = leaf
   }
   lastFill = lowest[last] ?? 1

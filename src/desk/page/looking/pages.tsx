@@ -21,6 +21,7 @@ import { layoutIn, leafCss, pitchOf, type Spot, spotsOf } from './leaves.ts'
 import { placeInText, writtenAt } from './place-in-text.ts'
 import { cardTable, placeOf, stepRow } from './place-on-page.ts'
 import { type PageBox, printed } from './printed.ts'
+import { repeatHeads, withoutRepeats } from './repeated-heads.ts'
 import { settle } from './settle.ts'
 import { type Fit, held, laid } from './zoom.ts'
 
@@ -38,6 +39,8 @@ export function Pages({ desk }: { readonly desk: Desk }) {
   const fit = useSignal<Fit>('whole')
   const at = useSignal(0)
   const marks = useSignal<readonly Spot[]>([])
+  /** Whether the leaves lie as they will be printed: a better setting is only looked for when the typing rests. */
+  const settled = useSignal(false)
   const layout = useComputed(() => box.value && laid(fit.value, box.value, room.value, count.value))
 
   const goTo = (leaf: number, calmly = false): void => {
@@ -68,6 +71,7 @@ export function Pages({ desk }: { readonly desk: Desk }) {
   const measure = (): void => {
     const [sheet, page] = [doc.peek(), box.peek()]
     if (!sheet || !page) return
+    repeatHeads(sheet, page)
     count.value = layoutIn(sheet, page).pages
     mark()
   }
@@ -112,11 +116,17 @@ export function Pages({ desk }: { readonly desk: Desk }) {
     const start = performance.now()
     const { css, box: page } = printed(look.page.css)
     setStyles(sheet, [fontRules(), css, leafCss(page)])
+    withoutRepeats(sheet)
     setBody(sheet, look.page.body, look.page.lang)
     if (!sameBox(box.peek(), page)) box.value = page
     measure()
     performance.measure('pages', { start, end: performance.now() })
-    const waiting = setTimeout(() => void settle(sheet, page).then(measure), calm)
+    settled.value = false
+    const waiting = setTimeout(async () => {
+      await settle(sheet, page)
+      measure()
+      settled.value = true
+    }, calm)
     return () => clearTimeout(waiting)
   })
   useSignalEffect(() => {
@@ -167,6 +177,7 @@ export function Pages({ desk }: { readonly desk: Desk }) {
         ref={row}
         class={`looking-row${now?.spills ? ' looking-spills' : ''}`}
         aria-label="Pages of the handout"
+        aria-busy={!settled.value}
         // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls can be reached with the keys.
         tabIndex={0}
         onKeyDown={hearKey}
