@@ -64,7 +64,13 @@ export function FoldPictureBox({
   }, [engine, fold, unit])
   return (
     <div class="start-picture" ref={box}>
-      {shown && <img src={`data:image/svg+xml,${encodeURIComponent(shown.svg)}`} alt={shown.alternative} />}
+      {shown && (
+        <img
+          src={`data:image/svg+xml,${encodeURIComponent(shown.svg)}`}
+          alt={shown.alternative}
+          decoding="sync"
+        />
+      )}
     </div>
   )
 }
