@@ -1,10 +1,12 @@
 import { effect } from '@preact/signals'
+import { isAbsent } from './absent-store.ts'
 import { choose } from './choosing.ts'
 import { type Core, catchUp, makeCore, type Tools, update } from './core.ts'
 import type { Earlier } from './drafts.ts'
 import type { Keeper, Left, Outcome } from './keeper.ts'
 import { lookAgain } from './look-again.ts'
-import { draftOf, lessonId } from './on-desk.ts'
+import { takeOut } from './moving.ts'
+import { draftOf, lessonId, storeId } from './on-desk.ts'
 import { begin, openDraft, openFile, putAway } from './open-lesson.ts'
 import { pathFor } from './paths.ts'
 import { resume } from './resuming.ts'
@@ -81,9 +83,14 @@ async function use(core: Core, store: Core['present']['value']): Promise<void> {
   await core.writer.flush()
   core.present.value = store
   const on = core.now.value
-  if (!on || (on.path !== undefined && on.store.kind !== 'downloads')) return
-  update(core, on.lesson, { store }, 'path', 'base', 'trouble', 'choice', 'wanted')
-  core.writer.soon()
+  if (!on) return
+  if (on.path !== undefined && storeId(on.store) === storeId(store)) {
+    // The same folder, opened again.
+    update(core, on.lesson, { store }, 'trouble')
+    await lookAgain(core)
+  } else if (on.path === undefined || on.store.kind === 'downloads' || isAbsent(on.store)) {
+    await takeOut(core, on, store)
+  }
 }
 
 async function saveAs(core: Core, name: string): Promise<Outcome> {
@@ -96,6 +103,7 @@ async function saveAs(core: Core, name: string): Promise<Outcome> {
 
 async function close(core: Core): Promise<void> {
   await putAway(core)
+  core.now.value = undefined
   core.lastSeen.set(undefined)
   core.page.clear()
 }

@@ -1,3 +1,4 @@
+import { absentStore } from './absent-store.ts'
 import { type Core, update } from './core.ts'
 import type { Draft } from './drafts.ts'
 import { lookAgain } from './look-again.ts'
@@ -79,7 +80,7 @@ function write(core: Core, seat: Seat, on: OnDesk, theirs: Kept, draft: Draft | 
   core.page.say('This lesson was changed in the folder since you left it. Undo brings back how you left it.')
 }
 
-/** A draft whose file is in no store at hand, or that never had one. */
+/** A draft of this folder, of another one, which is then away until it is opened, or of none. */
 export async function openDraft(core: Core, draft: Draft): Promise<boolean> {
   const store = core.present.value
   if (draft.path !== undefined && draft.store === storeId(store)) return openFile(core, draft.path)
@@ -87,10 +88,23 @@ export async function openDraft(core: Core, draft: Draft): Promise<boolean> {
   const seat = await sit(core, draft.lesson)
   const newest = (await core.drafts.get(draft.lesson).catch(() => undefined)) ?? draft
   await putAway(core)
-  const { lesson, name } = newest
-  const on = { lesson, store, name, text: newest.text, sent: [], turn: newest.turn + 1, writes: seat.writes }
+  const { lesson, name, path, text } = newest
+  const base = baseOf(newest)
+  // A single file has no folder that could be opened again.
+  const elsewhere = path !== undefined && draft.store !== 'downloads'
+  const on: OnDesk = {
+    lesson,
+    store: elsewhere ? absentStore(draft.store) : store,
+    name,
+    text,
+    sent: newest.sent ?? [],
+    turn: newest.turn + 1,
+    writes: seat.writes,
+    ...(elsewhere && { path, trouble: { kind: 'away', words: 'its folder is not open here' } }),
+    ...(elsewhere && base && { base }),
+  }
   if (seat.writes) show(core, seat, on, newest.state)
-  else look(core, seat, on, seat.shown?.text ?? newest.text)
+  else look(core, seat, on, seat.shown?.text ?? text)
   return true
 }
 
@@ -112,7 +126,7 @@ function show(core: Core, seat: Seat, on: OnDesk, state: unknown): void {
   core.writer.soon()
 }
 
-/** Takes the lesson off the desk; it stays kept. */
+/** Lets go of the lesson on the desk, which stays kept, before another one takes its place. */
 export async function putAway(core: Core): Promise<void> {
   await core.writer.flush()
   const on = core.now.value
@@ -120,5 +134,4 @@ export async function putAway(core: Core): Promise<void> {
   if (on && on.path === undefined && on.text === on.begun) await core.drafts.drop(on.lesson).catch(() => {})
   core.seat?.leave()
   core.seat = undefined
-  core.now.value = undefined
 }

@@ -1,3 +1,4 @@
+import { isAbsent } from './absent-store.ts'
 import type { Core } from './core.ts'
 import { storeId } from './on-desk.ts'
 import { openDraft, openFile } from './open-lesson.ts'
@@ -17,6 +18,6 @@ export async function resume(core: Core): Promise<boolean> {
   }
   const [newest] = await core.drafts.all().catch(() => [])
   if (!newest) return false
-  const fits = newest.store === here || newest.unsaved
+  const fits = newest.store === here || newest.unsaved || isAbsent(core.present.value)
   return fits && (await core.tabs.free(newest.lesson)) ? openDraft(core, newest) : false
 }

@@ -1,3 +1,4 @@
+import { absentStore } from './absent-store.ts'
 import { browserTabs, noTabs } from './browser-tabs.ts'
 import type { Clock, LastSeen, Tools } from './core.ts'
 import type { Database } from './database.ts'
@@ -7,6 +8,7 @@ import { openDrafts } from './open-drafts.ts'
 import type { Post } from './post.ts'
 import type { Store } from './store.ts'
 import type { Tabs } from './tabs.ts'
+import { troubleOf } from './trouble.ts'
 
 /** The keeper of this page, and the database of this browser, if it has one. */
 export interface Keeping {
@@ -27,8 +29,9 @@ export async function startKeeping(
 ): Promise<Keeping> {
   const { drafts, database } = await openDrafts(Date.now())
   const bringing = database && settle?.(database)
+  const first = await storeOrNone(store, database, page)
   const keeper = makeKeeper({
-    store: await store(database),
+    store: first,
     drafts,
     tabs: tabsHere(),
     page,
@@ -47,6 +50,20 @@ export async function startKeeping(
   // Asks the browser not to throw drafts away when its disk gets full. It may say no.
   void navigator.storage?.persist?.().catch(() => {})
   return { keeper, ...(database && { database }) }
+}
+
+/** A folder that cannot be opened does not keep anyone from their drafts. */
+async function storeOrNone(
+  store: (database: Database | undefined) => Store | Promise<Store>,
+  database: Database | undefined,
+  page: Keepable,
+): Promise<Store> {
+  try {
+    return await store(database)
+  } catch (error) {
+    page.say(`The folder cannot be opened: ${troubleOf(error).words}. What was kept in this browser is here.`)
+    return absentStore('none')
+  }
 }
 
 const clock: Clock = {
