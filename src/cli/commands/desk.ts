@@ -10,11 +10,12 @@ export const desk: Action = async ([folder = '.'], { port, open }, outside) => {
     import('../../../package.json', { with: { type: 'json' } }),
   ])
   // A build that is not there is told here, and not by an empty page.
-  await deskPage()
+  const page = () => deskPage(outside)
+  await page()
   const browserPath = outside.env[browserSetting]
   const opened = await openDesk({
     folder,
-    page: deskPage,
+    page,
     version: about.version,
     ...(port !== undefined && { port }),
     ...(browserPath && { browserPath }),

@@ -1,5 +1,5 @@
-import { readFile } from 'node:fs/promises'
 import { join } from 'node:path'
+import { disk, type Outside } from '../../publish/outside.ts'
 import { packageRoot } from '../../publish/package-root.ts'
 import { OutsideError } from '../../publish/problems.ts'
 
@@ -15,9 +15,12 @@ export interface DeskPage {
  *
  * @throws OutsideError when it has not been built.
  */
-export async function deskPage(root: string = packageRoot()): Promise<DeskPage> {
+export async function deskPage(
+  { read }: Pick<Outside, 'read'> = disk,
+  root: string = packageRoot(),
+): Promise<DeskPage> {
   try {
-    const html = await readFile(join(root, 'dist', 'desk.html'), 'utf8')
+    const html = new TextDecoder().decode(await read(join(root, 'dist', 'desk.html')))
     return { html, policy: policyOf(html) }
   } catch {
     throw new OutsideError(
