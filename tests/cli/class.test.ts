@@ -58,13 +58,15 @@ test('everything for the day, each in a file of its own; what is to be known of 
     'Sheets',
     'Cutting',
     'Pieces',
+    'Cut',
+    'Pack',
     'Run sheet',
     'Before the class',
     'Kits',
     'Guests',
   ])
   expect(JSON.stringify(sheets)).not.toContain('no latex')
-}, 180_000)
+}, 300_000)
 
 test('without a browser all pages and the workbook are there all the same: exit code 3', async () => {
   const here = memory(files, noBrowser)
