@@ -1,7 +1,7 @@
 import Fraction from 'fraction.js'
 import { describe, expect, test } from 'vitest'
 import { areaOf } from '../../../src/length/area.ts'
-import { inches, mm, zero } from '../../../src/length/length.ts'
+import { inches, mm, type zero } from '../../../src/length/length.ts'
 import { purchaseOf, purchaseOfSheets, totalOf } from '../../../src/workshop/class/buying.ts'
 import { readClass } from '../../../src/workshop/class/read-class.ts'
 import { supplyFindings } from '../../../src/workshop/class/supply-findings.ts'
