@@ -52,6 +52,9 @@ const alias = [
   { find: /^yaml$/, replacement: inPackage('yaml/browser/index.js') },
 ]
 
+/** All is in one file, so nobody asks where a part of it is; and times are for whoever looks for them. */
+const checks = { pluginTimings: false, emptyImportMeta: false }
+
 /** @param {boolean} minify */
 const settings = (minify) => ({
   root,
@@ -59,7 +62,11 @@ const settings = (minify) => ({
   logLevel: 'warn',
   resolve: { alias },
   plugins: [packedWasm, solverAlone, templates],
-  worker: { format: 'iife', plugins: () => [packedWasm, solverAlone, templates] },
+  worker: {
+    format: 'iife',
+    plugins: () => [packedWasm, solverAlone, templates],
+    rollupOptions: { checks },
+  },
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   build: {
     write: false,
@@ -70,7 +77,7 @@ const settings = (minify) => ({
     chunkSizeWarningLimit: 20_000,
     reportCompressedSize: false,
     rollupOptions: {
-      checks: { pluginTimings: false },
+      checks,
       input: `${root}/main.tsx`,
       output: {
         format: 'iife',
