@@ -9,11 +9,13 @@ export function FoundList({
   goTo,
   cure,
 }: {
-  readonly found: readonly Found[]
+  /** Undefined until the lesson was looked at. */
+  readonly found: readonly Found[] | undefined
   readonly goTo: (one: Found) => void
   readonly cure: (one: Found, index: number) => void
 }) {
   const [open, setOpen] = useState(false)
+  if (!found) return <p class="writing-nothing">The lesson is being looked at.</p>
   if (found.length === 0) return <p class="writing-nothing">Nothing to mend.</p>
   return (
     <div class="writing-list" data-open={open}>

@@ -134,7 +134,7 @@ export function Writing({ desk, start, changed, onState, ready }: WritingProps) 
       )}
       <div class="writing-words" ref={place} />
       <FoundList
-        found={desk.look.value?.findings ?? []}
+        found={desk.look.value?.findings}
         goTo={(one) => {
           const view = writing.current?.view
           const here = view && hereOf(view, one)
