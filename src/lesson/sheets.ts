@@ -1,5 +1,6 @@
 import { attempt, type Reading, report } from '../card/reading.ts'
-import type { Entry, Text } from '../card/yaml.ts'
+import type { Entry } from '../card/yaml.ts'
+import type { Place } from '../length/finding.ts'
 import { readSize } from '../length/text.ts'
 import type { FrontMatter, StockSheet } from './lesson.ts'
 import { textsOf } from './yaml-reading.ts'
@@ -14,17 +15,17 @@ export function sheetsOf(reading: Reading, entry: Entry | undefined): Pick<Front
       ? [...entry.fields.values()].flatMap(({ key, keyPlace, value }) =>
           sizeOf(reading, value).map(({ size }): StockSheet => ({ stock: key, size, place: keyPlace })),
         )
-      : sizeOf(reading, entry).map(({ size, text }): StockSheet => ({ size, place: text.place }))
+      : sizeOf(reading, entry).map(({ size, place }): StockSheet => ({ size, place }))
   return sheets.length > 0 ? { sheets } : {}
 }
 
-function sizeOf(reading: Reading, entry: Entry): { size: StockSheet['size']; text: Text }[] {
+function sizeOf(reading: Reading, entry: Entry): { size: StockSheet['size']; place: Place }[] {
   const [text, ...more] = textsOf(reading, entry, 'A sheet wants its size', example)
   const [second] = more
   if (second) report(reading, 'value', second.place, 'A stock has one sheet here', example)
   const size = text && attempt(reading, text, readSize)
   if (!text || !size) return []
-  if (size.width.gt(0) && size.height.gt(0)) return [{ size, text }]
+  if (size.width.gt(0) && size.height.gt(0)) return [{ size, place: text.place }]
   report(reading, 'value', text.place, 'A sheet is larger than nothing', example)
   return []
 }

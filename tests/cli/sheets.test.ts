@@ -48,6 +48,12 @@ test('--json has the promised shape', async () => {
     turned: false,
   })
   expect(layout.cuts[0]).toMatchObject({ across: 'width', at: { in: 8.5 }, from: { in: 0 }, to: { in: 12 } })
+  const hands = layout.cuts.map(({ turn, label, aside }: Record<string, unknown>) => [turn, label, aside])
+  expect(hands).toEqual([
+    [false, [], []],
+    [true, ['base'], []],
+    [false, ['base'], []],
+  ])
 })
 
 test('printed with its drawings', async () => {

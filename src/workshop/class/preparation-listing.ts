@@ -29,7 +29,7 @@ function introOf({ minutes, kits, measured, cutting, scoring, rates }: Preparati
     `${shown(rates.item)} min an item`,
     `${shown(rates.kit)} min a kit`,
   ]
-  return `${about}: an estimate with ${said.join(', ')}. Time yourself and set yours in the class file under prepare: {minutes: {…}}.`
+  return `${about}: an estimate with ${said.join(', ')}. Time yourself once, and put your own minutes under prepare in the class file.`
 }
 
 const shown = (minutes: number): string => String(Math.round(minutes * 100) / 100)
@@ -47,8 +47,8 @@ function cuttingSection({ cutting, stack }: PreparationList, unit: Unit): Sectio
       count('minutes'),
       words('done'),
     ],
-    rows: cutting.map(({ stock, sheet, layout = '', sheets, stacks, cuts, minutes }) => [
-      stock,
+    rows: cutting.map(({ stock, offcut, sheet, layout = '', sheets, stacks, cuts, minutes }) => [
+      offcut ? `${stock}, offcut` : stock,
       formatSize(sheet, unit),
       layout,
       String(sheets),
@@ -57,7 +57,7 @@ function cuttingSection({ cutting, stack }: PreparationList, unit: Unit): Sectio
       shown(minutes),
       box,
     ]),
-    note: `The cutting plan says how. ${stack === 1 ? 'Sheets are cut one by one; a trimmer that takes more at once is told as trimmer: {stack: 3}.' : `A stack is ${stack} sheets at most.`}`,
+    note: `The cutting plan says how. ${stack === 1 ? 'Sheets are cut one by one; for a trimmer that takes more at once, write trimmer: {stack: 3} in the class file.' : `A stack is ${stack} sheets at most.`}`,
   }
 }
 

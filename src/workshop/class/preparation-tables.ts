@@ -21,8 +21,8 @@ export const preparationTables = (
         number('cuts of each'),
         number('minutes'),
       ],
-      rows: cutting.map(({ stock, sheet, layout, sheets, stacks, cuts, minutes }) => [
-        stock,
+      rows: cutting.map(({ stock, offcut, sheet, layout, sheets, stacks, cuts, minutes }) => [
+        offcut ? `${stock}, offcut` : stock,
         formatSize(sheet, unit),
         layout,
         sheets,

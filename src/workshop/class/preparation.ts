@@ -29,6 +29,8 @@ export interface PreparationList {
 /** The sheets that are cut alike. */
 export interface CuttingWork {
   readonly stock: string
+  /** Whether it is what is left of another sheet. */
+  readonly offcut: boolean
   readonly sheet: OfferedSheet['size']
   /** Which layout of the cutting plan, where that stock and size has several. */
   readonly layout?: string
@@ -101,6 +103,7 @@ function cuttingOf(
     const stacks = Math.ceil(times / stack)
     return {
       stock,
+      offcut: sheet.offcut === true,
       sheet: sheet.size,
       ...(layouts.length > 1 && { layout: letterOf(i) }),
       sheets: times,

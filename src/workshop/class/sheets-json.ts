@@ -1,5 +1,6 @@
-import type { Unit } from '../../length/length.ts'
-import type { CuttingPlan } from '../cutting/cutting.ts'
+import type { Size, Unit } from '../../length/length.ts'
+import { cutByCut } from '../cutting/cut-by-cut.ts'
+import type { CuttingPlan, Layout } from '../cutting/cutting.ts'
 import { type LengthJson, lengthJson, type SizeJson, sizeJson } from '../length-json.ts'
 
 /** What `sheets --json` answers: positions from the sheet's lower left corner, cuts in their order. */
@@ -27,6 +28,14 @@ export interface SheetsJson {
         /** The edge held against the stop, and how far the stop is from the knife. */
         readonly against: string
         readonly set: LengthJson
+        /** The strip that is taken up for it; what was cut last is in hand where none is. */
+        readonly take?: string
+        /** Whether it is turned a quarter first. */
+        readonly turn: boolean
+        /** Pieces that are finished with it. */
+        readonly label: readonly string[]
+        /** Strips that are laid aside then. */
+        readonly aside: readonly string[]
       }[]
     }[]
   }[]
@@ -51,15 +60,29 @@ export const sheetsJson = ({ plans, short }: CuttingPlan, unit: Unit): SheetsJso
         ...sizeJson({ width, height }, unit),
         turned,
       })),
-      cuts: cuts.map(({ across, at, from, to, against, set }) => ({
-        across,
-        at: lengthJson(at, unit),
-        from: lengthJson(from, unit),
-        to: lengthJson(to, unit),
-        against,
-        set: lengthJson(set, unit),
-      })),
+      cuts: cutsJson({ placed, cuts }, sheet.size, unit),
     })),
   })),
   short,
 })
+
+type LayoutJson = SheetsJson['plans'][number]['layouts'][number]
+
+function cutsJson(layout: Pick<Layout, 'placed' | 'cuts'>, sheet: Size, unit: Unit): LayoutJson['cuts'] {
+  const steps = cutByCut(layout, sheet)
+  return layout.cuts.map(({ across, at, from, to, against, set }, i) => {
+    const { takes, turns = false, finished = [], aside = [] } = steps[i] ?? {}
+    return {
+      across,
+      at: lengthJson(at, unit),
+      from: lengthJson(from, unit),
+      to: lengthJson(to, unit),
+      against,
+      set: lengthJson(set, unit),
+      ...(takes !== undefined && { take: takes }),
+      turn: turns,
+      label: finished.map(({ piece }) => piece),
+      aside,
+    }
+  })
+}

@@ -96,7 +96,7 @@ function layoutSection(plan: SheetPlan, layout: Layout, i: number, unit: Unit): 
 /** One cut as a trimmer is handled. */
 export interface CutRow {
   readonly number: string
-  /** Which strip is taken up, and whether what is in hand is turned: `take strip a, turn a quarter`. */
+  /** Which strip is taken up, and whether what is in hand is turned: `take strip r, turn`, `turn a quarter`. */
   readonly first: string
   readonly set: string
   /** The edge that is held against the stop. */
@@ -108,21 +108,19 @@ export interface CutRow {
 /** The cuts of a layout in their order. */
 export function cutRows({ sheet }: Pick<SheetPlan, 'sheet'>, layout: Layout, unit: Unit): CutRow[] {
   const steps = cutByCut(layout, sheet.size)
-  const nameOf = namesIn(layout)
+  const nameOf = shortNamesIn(layout)
   return layout.cuts.map(({ set, against }, i) => {
     const { takes, turns, finished = [], aside = [] } = steps[i] ?? {}
     const labelled = groupBy(finished, nameOf)
     return {
       number: String(i + 1),
-      first: [
-        ...(takes === undefined ? [] : [`take strip ${takes}`]),
-        ...(turns ? ['turn a quarter'] : []),
-      ].join(', '),
+      first:
+        takes === undefined ? (turns ? 'turn a quarter' : '') : `take strip ${takes}${turns ? ', turn' : ''}`,
       set: formatLength(set, unit),
       against: `${edgeWords[against]} edge`,
       after: [
         ...[...labelled].map(([name, list]) => `label ${list.length > 1 ? `${list.length} × ` : ''}${name}`),
-        ...aside.map((letter) => `lay strip ${letter} aside`),
+        ...(aside.length > 0 ? [`lay ${aside.length > 1 ? 'strips' : 'strip'} ${listOf(aside)} aside`] : []),
       ].join(', '),
     }
   })
@@ -135,7 +133,15 @@ export const piecesOf = (layout: Layout): string =>
   listOf([...groupBy(layout.placed, namesIn(layout))].map(([name, list]) => `${list.length} × ${name}`))
 
 /** What a piece of a layout is called: with its lesson where there are several. */
-function namesIn({ placed }: Layout): (piece: PlacedPiece) => string {
+function namesIn({ placed }: Pick<Layout, 'placed'>): (piece: PlacedPiece) => string {
   const lessons = new Set(placed.map(({ lesson }) => lesson))
   return ({ piece, lesson }) => (lessons.size > 1 ? `${piece} (${lesson})` : piece)
+}
+
+/** The same where only one of several lessons has a piece of that name on the sheet, without the lesson. */
+function shortNamesIn({ placed }: Pick<Layout, 'placed'>): (piece: PlacedPiece) => string {
+  const full = namesIn({ placed })
+  const lessonsOf = groupBy(placed, ({ piece }) => piece)
+  return (piece) =>
+    new Set(lessonsOf.get(piece.piece)?.map(({ lesson }) => lesson)).size > 1 ? full(piece) : piece.piece
 }

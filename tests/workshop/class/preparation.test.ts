@@ -27,6 +27,13 @@ describe('the evening before', () => {
     expect(two.cutting[0]?.minutes).toBeCloseTo(((work?.minutes ?? 0) * 2) / 3, 9)
     expect(work?.minutes).toBeCloseTo(3 * (work?.cuts ?? 0) * 0.5, 9)
   })
+  test('an offcut is told as one', async () => {
+    const { cutting } = await prepared('  grey card: {size: 12 x 12 in, offcuts: [7 x 9 in]}\n')
+    expect(cutting.map(({ stock, offcut, sheets }) => [stock, offcut, sheets])).toEqual([
+      ['dark blue card', false, 3],
+      ['grey card', true, 1],
+    ])
+  })
   test('by default the paper is cut and the guests score', async () => {
     const list = await prepared('')
     expect(list.scoring).toEqual([])
