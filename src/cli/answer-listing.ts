@@ -6,6 +6,7 @@ import type { Table } from '../workshop/table.ts'
 import { answer, asJson } from './answer.ts'
 import type { Options } from './flags.ts'
 import type { Outside } from './outside.ts'
+import type { ListedFile } from './print-listing.ts'
 
 /** The forms that an answer can take. */
 export interface Forms {
@@ -21,13 +22,12 @@ export interface Forms {
  * Gives a list to the terminal, or as the kind of file that `-o` names: text, Markdown, comma-separated values, a
  * workbook, or printed in the style of a lesson's handout.
  *
- * @param from the file that it is made from, and a word for the names of the files.
  * @throws what `printPages` throws.
  */
 export async function answerListing(
   { json, listing, tables, width }: Forms,
   lesson: FilledLesson,
-  from: { readonly path: string; readonly what: string },
+  from: ListedFile,
   options: Options,
   outside: Outside,
 ): Promise<void> {

@@ -45,11 +45,12 @@ export function classPrints(
   found: (path: string, findings: readonly Finding[]) => void,
 ): ClassPrint[] {
   const { path, title, unit, file, lessons, first, plan, kit, run, labels } = work
+  const all = lessons.map(({ lesson }) => lesson)
   const list = (heading: string, what: string, listing: () => Listing): ClassPrint => ({
     title: heading,
     what,
     print: ({ options, outside, browser }) =>
-      printListing(listing(), first.lesson, { path, what }, options, outside, browser),
+      printListing(listing(), first.lesson, { path, what, lessons: all }, options, outside, browser),
   })
   return [
     list('Kit and shopping list', 'kit', () => classKitListing(kit)),

@@ -13,32 +13,45 @@ import type { Options } from './flags.ts'
 import type { Outside } from './outside.ts'
 import { type Printing, printPages } from './print-pages.ts'
 
+/** What a list is made from. */
+export interface ListedFile {
+  readonly path: string
+  /** A word for the names of the files, such as `kit`. */
+  readonly what: string
+  /** All lessons that it is about, where they are several. */
+  readonly lessons?: readonly FilledLesson[]
+}
+
 /** Prints a list about a lesson as a page and a PDF, in the style of its handout. Throws what `printPages` throws. */
 export async function printListing(
   listing: Listing,
   lesson: FilledLesson,
-  what: { path: string; what: string },
+  from: ListedFile,
   options: Options,
   outside: Outside,
   browser?: Promise<Browser>,
 ): Promise<void> {
-  const html = (theme: string, paper: Paper): Promise<string> => listingHtml(listing, lesson, theme, paper)
+  const html = (theme: string, paper: Paper): Promise<string> =>
+    listingHtml(listing, from.lessons ?? [lesson], theme, paper)
   const pdf: Printing['pdf'] = (page, _, running) => printPdf(page, running)
-  await printPages(what, { html, pdf }, options, outside, browser)
+  await printPages(from, { html, pdf }, options, outside, browser)
 }
 
 async function listingHtml(
   listing: Listing,
-  lesson: FilledLesson,
+  lessons: readonly FilledLesson[],
   theme: string,
   paper: Paper,
 ): Promise<string> {
   const { css } = await loadTheme(theme)
-  const sizes = lesson.cards.map(({ card }) => measureText(formatSize(card.closed, lesson.unit)))
+  const all = lessons.flatMap(({ cards, unit }) =>
+    cards.map(({ card }) => measureText(formatSize(card.closed, unit))),
+  )
+  const sizes = [...new Set(all)]
   const head = {
     title: listing.title,
-    lang: lesson.frontMatter.lang,
-    foot: { title: listing.title, print: `${listOf(sizes)} ${sizes.length > 1 ? 'cards' : 'card'}` },
+    lang: lessons[0]?.frontMatter.lang ?? 'en',
+    foot: { title: listing.title, print: `${listOf(sizes)} ${all.length > 1 ? 'cards' : 'card'}` },
   }
   return handoutHtml(head, { css, body: () => listingBody(listing) }, { paper })
 }

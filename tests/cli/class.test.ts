@@ -102,6 +102,16 @@ test('nothing is written when one of the files is somebody else’s, or the disk
   expect([...full.disk.keys()].slice(2)).toEqual([])
 }, 60_000)
 
+test('the foot of a list names the cards of all lessons', async () => {
+  const two = saturday.replace(
+    'lesson: harbour.md',
+    'lessons: [harbour.md, {lesson: harbour.md, closed: 6 x 6 in}]',
+  )
+  const here = memory({ ...files, 'saturday.yaml': two })
+  expect(await foldloreIn(here, ['runsheet', 'saturday.yaml', '-o', 'a.html', '--quiet'])).toBe(0)
+  expect(here.text('a.html').replace(/\s/g, ' ')).toContain('7 × 5 in and 6 × 6 in cards')
+})
+
 test('a class goes into a folder, not into a file', async () => {
   const { code, err } = await foldlore(['class', 'saturday.yaml', '-o', 'day.pdf'], files)
   expect([code, err]).toEqual([

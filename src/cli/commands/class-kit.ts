@@ -40,6 +40,12 @@ export async function kitOfClass(path: string, options: Options, outside: Outsid
     listing: () => classKitListing(kit),
     tables: async () => (await import('../../workshop/class/class-kit-tables.ts')).classKitTables(kit),
   }
-  await answerListing(forms, first.lesson, { path, what: 'kit' }, options, outside)
+  await answerListing(
+    forms,
+    first.lesson,
+    { path, what: 'kit', lessons: read.lessons.map(({ lesson }) => lesson) },
+    options,
+    outside,
+  )
   return hasErrors(kit.findings) ? exitCodes.lessonErrors : exitCodes.done
 }

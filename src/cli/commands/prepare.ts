@@ -34,6 +34,12 @@ export const prepare: Action = async ([path = ''], options, outside) => {
       (await import('../../workshop/class/preparation-tables.ts')).preparationTables(list, unit),
     width: terminalWidth,
   }
-  await answerListing(forms, first.lesson, { path, what: 'prepare' }, options, outside)
+  await answerListing(
+    forms,
+    first.lesson,
+    { path, what: 'prepare', lessons: read.lessons.map(({ lesson }) => lesson) },
+    options,
+    outside,
+  )
   return hasErrors(findings) ? exitCodes.lessonErrors : exitCodes.done
 }

@@ -22,6 +22,12 @@ export const runsheet: Action = async ([path = ''], options, outside) => {
     tables: async () => (await import('../../workshop/class/run-sheet-tables.ts')).runSheetTables(sheet),
     width: terminalWidth,
   }
-  await answerListing(forms, first.lesson, { path, what: 'run-sheet' }, options, outside)
+  await answerListing(
+    forms,
+    first.lesson,
+    { path, what: 'run-sheet', lessons: read.lessons.map(({ lesson }) => lesson) },
+    options,
+    outside,
+  )
   return exitCodes.done
 }
