@@ -65,12 +65,12 @@ function oneOf<W extends string>(
  * @throws Refused with the findings when the lesson has errors; what publishing a handout throws.
  */
 export async function printWish(wish: Wish, folder: string, browserPath?: string): Promise<Uint8Array> {
+  const { lesson, filled } = lessonAt(wish.text, wish)
+  refuseErrors(filled.findings)
   const browser = startBrowser(browserPath)
-  // Whoever waits for it hears of it; a lesson with errors does not wait.
+  // It starts while the page is being made, and whoever waits for it hears of what is wrong.
   browser.catch(() => {})
   try {
-    const { lesson, filled } = lessonAt(wish.text, wish)
-    refuseErrors(filled.findings)
     const { paper, theme } = wish
     if (wish.what === 'handout') {
       const { publishHandout } = await import('../../publish/handout.ts')

@@ -4,7 +4,7 @@ import type { AddressInfo } from 'node:net'
 import { join } from 'node:path'
 import { beforeAll, expect, test } from 'vitest'
 import type { OpenDesk } from '../../../src/desk/server/serve.ts'
-import { harbour, small } from '../../cli/lessons.ts'
+import { small } from '../../cli/lessons.ts'
 import { openPdf, pageSizes, pageTexts } from '../../publish/pdf-reading.ts'
 import { ask, someDesk, someFolder } from './desk.ts'
 
@@ -52,11 +52,17 @@ test('size, unit and paper are those of the wish', async () => {
   expect(sizes[0]?.map(Math.round)).toEqual([612, 792])
 })
 
-test('templates are printed at their real size, and the chart with all sizes', async () => {
-  const template = await read(await print({ what: 'template', text: harbour }))
-  expect(template.text).toContain('Harbour lights: templates')
-  const chart = await read(await print({ what: 'sizes', text: harbour }))
-  expect(chart.text).toContain('Harbour lights')
+test('templates are printed at their real size', async () => {
+  const template = await print({ what: 'template' })
+  expect((await read(template)).text).toContain('Low tide: templates')
+  // As the file itself asks of the program that prints it.
+  expect(template.body.includes('/PrintScaling /None')).toBe(true)
+})
+
+test('the chart of sizes has the other sizes of the lesson, on one sheet', async () => {
+  const sizes = small.replace('units: in', 'units: in\nsizes: [4 1/4 x 5 1/2 in]')
+  const chart = await read(await print({ what: 'sizes', text: sizes, units: 'in' }))
+  expect(chart.text).toContain('4 1/4 × 5 1/2 in')
   expect(chart.sizes).toHaveLength(1)
 })
 

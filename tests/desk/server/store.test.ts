@@ -211,3 +211,22 @@ test('a page that could not listen for a while looks again at what it knows', as
     spy.mockRestore()
   }
 })
+
+test('a page from an earlier start knows its folder still, and says what is wrong with whatever it is asked', async () => {
+  const kept = new Map<string, string>()
+  const notes = {
+    getItem: (key: string) => kept.get(key) ?? null,
+    setItem: (key: string, text: string) => void kept.set(key, text),
+  }
+  const own = await someDesk(someFolder())
+  const origin = `http://127.0.0.1:${own.port}`
+  const before = await serverStore({ origin, token: own.token }, notes)
+  const stale = await serverStore({ origin, token: 'a'.repeat(43) }, notes)
+  expect([stale.name, stale.id]).toEqual([before.name, before.id])
+  expect((await troubleIn(stale.list()))[0]).toBe('refused')
+  await own.close()
+  const gone = await serverStore({ origin, token: own.token }, notes)
+  expect([gone.id, (await troubleIn(gone.read('a.md')))[0]]).toEqual([before.id, 'away'])
+  const blocked = { getItem: () => JSON.parse('{'), setItem: () => JSON.parse('{') }
+  expect((await serverStore({ origin, token: own.token }, blocked)).name).toBe('the folder of the desk')
+})

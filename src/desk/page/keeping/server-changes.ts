@@ -70,14 +70,13 @@ export function hearChanges(ask: Ask, heard: (change: ServerChange) => void, mis
 
 async function* linesOf(body: ReadableStream<Uint8Array> | null): AsyncGenerator<string> {
   if (!body) return
-  const reader = body
-    .pipeThrough(new TextDecoderStream() as ReadableWritablePair<string, Uint8Array>)
-    .getReader()
+  const reader = body.getReader()
+  const decoder = new TextDecoder()
   let rest = ''
   for (;;) {
     const { done, value } = await reader.read()
     if (done) return
-    const lines = (rest + value).split('\n')
+    const lines = (rest + decoder.decode(value, { stream: true })).split('\n')
     rest = lines.pop() ?? ''
     yield* lines
   }

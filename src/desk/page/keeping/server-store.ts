@@ -1,7 +1,7 @@
 import { asWritten, plainText } from './as-written.ts'
 import { type Ask, askerOf, type DeskServer, dataAddress } from './desk-server.ts'
 import { hearChanges } from './server-changes.ts'
-import type { Kept, Listed, Saved, Store } from './store.ts'
+import { type Kept, type Listed, type Saved, type Store, StoreTrouble } from './store.ts'
 
 /** Where the page is, as far as finding its server needs it. */
 type Where = Readonly<Record<'protocol' | 'hostname' | 'origin' | 'hash', string>>
@@ -16,13 +16,13 @@ export function serverAt({ protocol, hostname, origin, hash }: Where): DeskServe
 /**
  * The folder behind the local server.
  *
- * Its texts are given as an editor has them, and saved with the ends of lines and the byte order mark of their files.
- *
- * @throws StoreTrouble when it does not answer, or was started anew since the page was opened.
+ * Its texts are given as an editor has them, and saved with the ends of lines and the byte order mark of their files. A
+ * server that does not answer, or was started anew since the page was opened, is the folder as it was known last: what
+ * is kept of its lessons in the browser is found, and whatever else is asked of it says what is wrong.
  */
-export async function serverStore(server: DeskServer): Promise<Store> {
+export async function serverStore(server: DeskServer, notes: Notes = browserNotes): Promise<Store> {
   const ask = askerOf(server)
-  const { name, id } = (await (await ask('about')).json()) as { name: string; id: string }
+  const { name, id } = await folderOf(ask, notes)
   /** What was read or saved last, as it lies in the folder. */
   const known = new Map<string, Kept>()
   const take = (kept: Kept): Kept => {
@@ -66,6 +66,46 @@ export async function serverStore(server: DeskServer): Promise<Store> {
       const response = await ask('print', {}, { method: 'POST', headers: json, body: JSON.stringify(wish) })
       return response.blob()
     },
+  }
+}
+
+/** What outlives the page. */
+export interface Notes {
+  getItem(key: string): string | null
+  setItem(key: string, text: string): void
+}
+
+/** A browser may keep nothing, and says so by throwing. */
+const browserNotes: Notes = {
+  getItem: (key) => (globalThis as { localStorage?: Notes }).localStorage?.getItem(key) ?? null,
+  setItem: (key, text) => (globalThis as { localStorage?: Notes }).localStorage?.setItem(key, text),
+}
+
+interface Folder {
+  readonly name: string
+  readonly id: string
+}
+
+async function folderOf(ask: Ask, notes: Notes): Promise<Folder> {
+  try {
+    const { name, id } = (await (await ask('about')).json()) as Folder
+    const folder = { name, id }
+    noted(() => notes.setItem(noteName, JSON.stringify(folder)))
+    return folder
+  } catch (error) {
+    if (!(error instanceof StoreTrouble)) throw error
+    const before = noted(() => JSON.parse(notes.getItem(noteName) ?? '') as Folder)
+    return before ?? { name: 'the folder of the desk', id: '' }
+  }
+}
+
+const noteName = 'foldlore desk'
+
+const noted = <T>(act: () => T): T | undefined => {
+  try {
+    return act()
+  } catch {
+    return undefined
   }
 }
 
