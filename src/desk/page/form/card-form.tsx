@@ -44,6 +44,7 @@ function OneCard({ desk, card }: { readonly desk: Desk; readonly card: string })
         <Group
           key={group.name}
           desk={desk}
+          card={card}
           group={group}
           editable={form.editable}
           isNew={group.name === added}

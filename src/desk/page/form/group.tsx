@@ -17,8 +17,12 @@ const kinds: Partial<Record<GroupKind, string>> = {
   piece: 'loose piece',
 }
 
+/** Which groups lie open, so that they do when the fields are shown again. */
+const opened = new Set<string>()
+
 interface GroupProps {
   readonly desk: Desk
+  readonly card: string
   readonly group: FieldGroup
   readonly editable: boolean
   /** Whether it was put on the card a moment ago. */
@@ -29,9 +33,10 @@ interface GroupProps {
 
 /** The fields of one thing, folded away below its name unless it is the card itself. */
 export function Group(props: GroupProps) {
-  const { group, isNew } = props
+  const { group, card, isNew } = props
+  const own = `${card} ${group.name}`
   const whole = group.kind === 'card' || group.kind === 'other'
-  const [open, setOpen] = useState(whole || isNew)
+  const [open, setOpen] = useState(whole || isNew || opened.has(own))
   const element = useRef<HTMLDetailsElement>(null)
   const shown = useRef(false)
   useEffect(() => {
@@ -54,7 +59,11 @@ export function Group(props: GroupProps) {
       class="form-group"
       ref={element}
       open={open}
-      onToggle={({ currentTarget }) => setOpen(currentTarget.open)}
+      onToggle={({ currentTarget }) => {
+        setOpen(currentTarget.open)
+        if (currentTarget.open) opened.add(own)
+        else opened.delete(own)
+      }}
     >
       <summary>
         <span class="form-title">{group.title}</span> <span class="form-about">{aboutOf(group)}</span>
