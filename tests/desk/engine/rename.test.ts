@@ -92,6 +92,12 @@ describe('a name is given anew everywhere', () => {
     expect(text).toContain('Lay the sea wall across in the same way')
   })
 
+  test('a part of it stands for it', () => {
+    const at = harbour.indexOf('{sea wall.size}') + '{sea wall.si'.length
+    expect(renamableAt(harbour, at)?.name).toBe('sea wall')
+    expect(renamableAt(harbour, harbour.indexOf('{closed.size}') + 9)).toBeUndefined()
+  })
+
   test('and back again gives the very same text, but for quotation marks that a name once needed', () => {
     const at = harbour.indexOf('sea wall: {')
     const there = renamed(harbour, at, 'north pier')

@@ -13,8 +13,14 @@ export function renamableAt(text: string, at: number): (Span & { readonly name: 
   return found && { from: found.from, to: found.to, name: found.name }
 }
 
-const referenceAt = (text: string, at: number): Reference | undefined =>
-  referencesIn(lessonAt(text, {}).lesson).find(({ from, to }) => from <= at && at <= to)
+/** The name that a place is on, or whose part it is on: the `size` of `sea wall.size` is the sea wall's. */
+function referenceAt(text: string, at: number): Reference | undefined {
+  const all = referencesIn(lessonAt(text, {}).lesson)
+  return (
+    all.find(({ from, to }) => from <= at && at <= to) ??
+    all.findLast(({ to }) => to < at && /^(?:\.[\p{L}\p{N}]*)+$/u.test(text.slice(to, at)))
+  )
+}
 
 /**
  * Another name for what a card calls by the name at a place: in its block, in other cards' expressions, in braces, in

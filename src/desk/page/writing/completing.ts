@@ -1,11 +1,5 @@
-import {
-  autocompletion,
-  type CompletionContext,
-  type CompletionResult,
-  completionKeymap,
-} from '@codemirror/autocomplete'
+import { autocompletion, type CompletionContext, type CompletionResult } from '@codemirror/autocomplete'
 import type { Extension } from '@codemirror/state'
-import { keymap } from '@codemirror/view'
 import type { Completion } from '../../engine/complete.ts'
 import type { Desk } from '../desk.ts'
 
@@ -34,10 +28,8 @@ export const completing = (desk: Desk): Extension => [
     activateOnTypingDelay: 150,
     icons: false,
     closeOnBlur: true,
-    defaultKeymap: false,
     tooltipClass: () => 'writing-offers',
   }),
-  keymap.of(completionKeymap),
 ]
 
 async function offer(desk: Desk, context: CompletionContext): Promise<CompletionResult | null> {
