@@ -26,10 +26,12 @@ export function App({
   desk,
   keeper,
   sources,
+  takePictures,
 }: {
   readonly desk: OwnDesk
   readonly keeper: Keeper
   readonly sources: readonly Source[]
+  readonly takePictures: (files: readonly File[]) => void
 }) {
   const [over, setOver] = useState<'print' | 'files'>()
   const { phase, path, name, choice } = keeper.state.value
@@ -58,7 +60,7 @@ export function App({
             <Sentence desk={desk} themes={themeNames} />
             <KeepLine keeper={keeper} print={() => setOver('print')} another={() => setOver('files')} />
           </header>
-          <WritingSide desk={desk} keeper={keeper} />
+          <WritingSide desk={desk} keeper={keeper} takePictures={takePictures} />
           <main class="table-paper">
             <Views desk={desk} />
             <OnTheDesk desk={desk} keeper={keeper} />

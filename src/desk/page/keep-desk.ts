@@ -23,6 +23,8 @@ export interface KeptDesk {
 /** Starts to keep what is written: behind the local server, in a folder, or in this browser and by downloads. */
 export async function keepDesk(desk: OwnDesk): Promise<KeptDesk> {
   const server = serverAt(location)
+  // The address of a new start differs behind the `#` only, which by itself loads nothing.
+  if (server) addEventListener('hashchange', () => location.reload())
   const single = { store: undefined as ReturnType<typeof downloadsStore> | undefined }
   const { keeper, database } = await startKeeping(
     desk.kept,

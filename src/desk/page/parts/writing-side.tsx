@@ -1,13 +1,26 @@
 import './writing-side.css'
-import { useState } from 'preact/hooks'
+import { useEffect, useRef, useState } from 'preact/hooks'
 import { CardForm } from '../form/card-form.tsx'
+import { hearPictures } from '../keeping/drop-pictures.ts'
 import type { Keeper } from '../keeping/keeper.ts'
+import { PictureButton } from '../keeping/picture-button.tsx'
 import type { OwnDesk } from '../new-desk.ts'
 import { Writing } from '../writing/writing.tsx'
 
 /** The writing, in words or as the fields of the card; put aside, the paper has the desk for itself. */
-export function WritingSide({ desk, keeper }: { readonly desk: OwnDesk; readonly keeper: Keeper }) {
+export function WritingSide({
+  desk,
+  keeper,
+  takePictures,
+}: {
+  readonly desk: OwnDesk
+  readonly keeper: Keeper
+  /** Puts pictures in that are chosen, dropped or pasted. */
+  readonly takePictures: (files: readonly File[]) => void
+}) {
   const [fields, setFields] = useState(false)
+  const words = useRef<HTMLDivElement>(null)
+  useEffect(() => (words.current ? hearPictures(words.current, takePictures) : undefined), [takePictures])
   const { value: open } = desk.writing
   return (
     <section class="writing-side" aria-label="Writing" data-open={open}>
@@ -16,6 +29,7 @@ export function WritingSide({ desk, keeper }: { readonly desk: OwnDesk; readonly
           <>
             <Choice words="The words" chosen={!fields} choose={() => setFields(false)} />
             <Choice words="The card, field by field" chosen={fields} choose={() => setFields(true)} />
+            {!fields && <PictureButton take={takePictures} />}
           </>
         )}
         <button
@@ -29,7 +43,7 @@ export function WritingSide({ desk, keeper }: { readonly desk: OwnDesk; readonly
           {open ? 'Put the writing aside' : 'Write'}
         </button>
       </div>
-      <div class="writing-side-words" hidden={!open || fields}>
+      <div class="writing-side-words" ref={words} hidden={!open || fields}>
         <Writing
           desk={desk}
           start={desk.start()}
