@@ -23,6 +23,29 @@ tspan.frac{font-feature-settings:"frac"}
 .step:focus-visible{outline:2px solid #1f6f94;outline-offset:3px}`
 }
 
+/**
+ * Times as large as it is seen the document is laid out: so that one of its dots is one of the screen's. The lines of a
+ * table are whole dots thick, and a finer screen or a larger look would make its rows another height than in print.
+ */
+export const finer = (): number => 1 / (window.devicePixelRatio || 1)
+
+/** Lays the document out so many times as large. */
+export function setFiner(doc: Document, times: number): void {
+  const zoom = String(times)
+  if (doc.documentElement.style.zoom !== zoom) doc.documentElement.style.zoom = zoom
+}
+
+/** Where an element is on the leaves, each rectangle of it. */
+export function rectsOf(element: Element): Omit<Spot, 'leaf'>[] {
+  const zoom = Number(element.ownerDocument.documentElement.style.zoom) || 1
+  return [...element.getClientRects()].map(({ left, top, width, height }) => ({
+    left: left / zoom,
+    top: top / zoom,
+    width: width / zoom,
+    height: height / zoom,
+  }))
+}
+
 /** A rectangle as the document has it, from the upper left corner of the first leaf. */
 export interface Spot {
   readonly leaf: number
@@ -38,9 +61,11 @@ export const leafAt = (x: number, box: PageBox): number =>
 
 /** Where an element is: a rectangle for each leaf that it is on. */
 export const spotsOf = (element: Element, box: PageBox): Spot[] =>
-  [...element.getClientRects()]
+  rectsOf(element)
     .filter(({ height }) => height > 1)
     .map(({ left, top, width, height }) => ({ leaf: leafAt(left, box), left, top, width, height }))
+
+const nowhere = { left: 0, top: 0 }
 
 /**
  * How the text falls on the leaves, as it is read off a PDF (see `layoutOf`), where the places of marks are told without
@@ -51,7 +76,7 @@ export function layoutIn(doc: Document, box: PageBox): Layout {
   let last = 0
   let lastFill = 1
   for (const mark of doc.querySelectorAll('[id^="end"]')) {
-    const { left, top } = mark.getBoundingClientRect()
+    const [{ left, top } = nowhere] = rectsOf(mark)
     const leaf = leafAt(left, box)
     lowest[leaf] = Math.max(lowest[leaf] ?? 0, (top - box.top) / box.height)
     if (mark.id === 'end') last = leaf

@@ -17,7 +17,7 @@ import {
 } from './frame.ts'
 import { keyWish, type LeafWishes, listenTo } from './gestures.ts'
 import { Leaf, Marks } from './leaf.tsx'
-import { layoutIn, leafCss, pitchOf, type Spot, spotsOf } from './leaves.ts'
+import { finer, layoutIn, leafCss, pitchOf, type Spot, setFiner, spotsOf } from './leaves.ts'
 import { placeInText, writtenAt } from './place-in-text.ts'
 import { cardTable, placeOf, stepRow } from './place-on-page.ts'
 import { type PageBox, printed } from './printed.ts'
@@ -115,6 +115,7 @@ export function Pages({ desk }: { readonly desk: Desk }) {
     if (!sheet || !look) return
     const start = performance.now()
     const { css, box: page } = printed(look.page.css)
+    setFiner(sheet, finer())
     setStyles(sheet, [fontRules(), css, leafCss(page)])
     withoutRepeats(sheet)
     setBody(sheet, look.page.body, look.page.lang)
@@ -158,6 +159,10 @@ export function Pages({ desk }: { readonly desk: Desk }) {
     if (!scroller) return
     const watch = new ResizeObserver(() => {
       room.value = { width: scroller.clientWidth, height: scroller.clientHeight }
+      // The page may have come to another screen, or is looked at larger.
+      const sheet = doc.peek()
+      if (sheet) setFiner(sheet, finer())
+      measure()
       requestAnimationFrame(() => goTo(at.peek(), true))
     })
     watch.observe(scroller)
@@ -207,7 +212,11 @@ export function Pages({ desk }: { readonly desk: Desk }) {
               sandbox={sandbox}
               srcdoc={blank}
               onLoad={opened}
-              style={{ width: `${wide}px`, height: `${page?.height ?? 0}px` }}
+              style={{
+                width: `${wide * finer()}px`,
+                height: `${(page?.height ?? 0) * finer()}px`,
+                transform: `scale(${1 / finer()})`,
+              }}
             />
             {page && <Marks spots={marks.value} box={page} />}
           </div>
