@@ -60,8 +60,16 @@ const followed: Readonly<Record<Follow['of'], string>> = {
 
 function followsOf(follows: readonly Follow[]): string {
   if (follows.length === 0) return 'It is the same at every size.'
-  const each = follows.map(({ of, share }) =>
-    share && !share.equals(1) ? `${followed[of]} (${shareOf(share)} times as fast)` : followed[of],
-  )
-  return `It follows ${listOf(each)}.`
+  const grows = follows.filter(({ share }) => !share || share.gt(0))
+  const shrinks = follows.filter(({ share }) => share?.lt(0))
+  return [
+    ...(grows.length > 0 ? [`It follows ${listOf(grows.map(partOf))}.`] : []),
+    ...(shrinks.length > 0 ? [`It shrinks as ${listOf(shrinks.map(({ of }) => followed[of]))} grows.`] : []),
+  ].join(' ')
+}
+
+/** `1/4 of the height of the shut card`. */
+function partOf({ of, share }: Follow): string {
+  if (!share || share.equals(1)) return followed[of]
+  return share.lt(1) ? `${shareOf(share)} of ${followed[of]}` : `${shareOf(share)} times ${followed[of]}`
 }

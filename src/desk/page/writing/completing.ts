@@ -1,7 +1,8 @@
 import { autocompletion, type CompletionContext, type CompletionResult } from '@codemirror/autocomplete'
-import type { Extension } from '@codemirror/state'
+import type { EditorState, Extension } from '@codemirror/state'
 import type { Completion } from '../../engine/complete.ts'
 import type { Desk } from '../desk.ts'
+import { isInYaml } from './in-yaml.ts'
 
 /** What a thing in the list is, in a word. */
 const kinds: Readonly<Record<Completion['kind'], string>> = {
@@ -17,8 +18,18 @@ const kinds: Readonly<Record<Completion['kind'], string>> = {
   word: '',
 }
 
-/** Where a list is of use without being asked for: behind a brace, a colon, or while a name is typed in YAML. */
-const inviting = /(?:[{:=.][ \t]?|[\p{L}\d]|: |\[)$/u
+/** In words a list is of use in braces and behind colons only. */
+const inWords = /(?:\{[^{}]*|(?:^|\s):{1,3}[a-z]*)$/u
+/** In YAML it is of use at the beginning of a line and behind a colon, a bracket or a letter, but not in plain texts. */
+const inYaml = /(?:[\p{L}\d.]|[:{[,] ?|^\s*)$/u
+const plainText = /^\s*(?:title|summary|credits|letters)\s*:/
+
+/** Whether to ask the engine at all: in the middle of words it has nothing to offer, and would only be kept busy. */
+function invites(state: EditorState, at: number): boolean {
+  const before = state.sliceDoc(state.doc.lineAt(at).from, at)
+  if (inWords.test(before)) return true
+  return isInYaml(state, at) && inYaml.test(before) && !plainText.test(before)
+}
 
 /** Offers what can be written, by what the engine knows of the lesson. */
 export const completing = (desk: Desk): Extension => [
@@ -34,9 +45,7 @@ export const completing = (desk: Desk): Extension => [
 
 async function offer(desk: Desk, context: CompletionContext): Promise<CompletionResult | null> {
   const { state, pos, explicit } = context
-  const line = state.doc.lineAt(pos)
-  const before = state.sliceDoc(line.from, pos)
-  if (!explicit && !inviting.test(before)) return null
+  if (!explicit && !invites(state, pos)) return null
   const offered = await desk.engine.complete(state.doc.toString(), pos, desk.settings.value)
   if (context.aborted || offered.length === 0) return null
   const from = Math.min(...offered.map((one) => one.from))

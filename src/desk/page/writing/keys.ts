@@ -1,9 +1,10 @@
 import { closeBrackets, closeBracketsKeymap, completionStatus } from '@codemirror/autocomplete'
 import { defaultKeymap, historyKeymap, indentLess, indentMore } from '@codemirror/commands'
-import { foldKeymap, syntaxTree } from '@codemirror/language'
+import { foldKeymap } from '@codemirror/language'
 import { searchKeymap } from '@codemirror/search'
 import type { Extension } from '@codemirror/state'
 import { type EditorView, type KeyBinding, keymap } from '@codemirror/view'
+import { isInYaml } from './in-yaml.ts'
 
 /** The keys that are ours. */
 export interface OwnKeys {
@@ -16,24 +17,14 @@ export interface OwnKeys {
   readonly close: (view: EditorView) => boolean
 }
 
-/** Whether the cursor stands in YAML, where indents mean something. */
-function inYaml({ state }: EditorView): boolean {
-  let node = syntaxTree(state).resolveInner(state.selection.main.head, -1)
-  while (node.parent) {
-    if (node.name === 'Frontmatter' || node.name === 'FencedCode' || node.name === 'CodeText') return true
-    node = node.parent
-  }
-  return node.name === 'Stream'
-}
-
 /**
  * Tab goes on to what comes behind the editor, but in YAML it indents. Escape before it goes on from there too, which
  * the editor does by itself.
  */
 const tab: KeyBinding = {
   key: 'Tab',
-  run: (view) => (inYaml(view) ? indentMore(view) : false),
-  shift: (view) => (inYaml(view) ? indentLess(view) : false),
+  run: (view) => (isInYaml(view.state, view.state.selection.main.head) ? indentMore(view) : false),
+  shift: (view) => (isInYaml(view.state, view.state.selection.main.head) ? indentLess(view) : false),
 }
 
 /** Every key of the editor. */

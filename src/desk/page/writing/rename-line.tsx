@@ -15,11 +15,15 @@ export function RenameLine({
   desk,
   renaming,
   apply,
+  done,
   close,
 }: {
   readonly desk: Desk
   readonly renaming: Renaming
-  readonly apply: (edits: readonly Edit[]) => void
+  /** Gives whether it could be done. */
+  readonly apply: (edits: readonly Edit[]) => boolean
+  /** What has come of it, in words. */
+  readonly done: (words: string) => void
   readonly close: () => void
 }) {
   const [refused, refuse] = useState<{ readonly words: string; readonly cure?: string }>()
@@ -32,9 +36,9 @@ export function RenameLine({
       refuse({ words: answer.refused, ...(answer.suggestion && { cure: answer.suggestion }) })
       return
     }
-    apply(answer)
     close()
-    if (answer.length > 0) desk.say(doneWords(renaming, to.trim(), answer))
+    if (!apply(answer)) return
+    if (answer.length > 0) done(doneWords(renaming, to.trim(), answer))
   }
   return (
     <form

@@ -19,6 +19,7 @@ export function Writing({ desk, start, changed, onState, ready }: WritingProps) 
   const place = useRef<HTMLDivElement>(null)
   const writing = useRef<ReturnType<typeof makeWriting>>(undefined)
   const [renaming, rename] = useState<Renaming>()
+  const [done, showDone] = useState('')
   const calls = useRef({ changed, onState })
   calls.current = { changed, onState }
 
@@ -104,6 +105,11 @@ export function Writing({ desk, start, changed, onState, ready }: WritingProps) 
     return true
   }
 
+  const tell = (words: string): void => {
+    showDone(words)
+    desk.say(words)
+  }
+
   const askRename = (view: EditorView): boolean => {
     const text = view.state.doc.toString()
     void desk.engine.renamable(text, view.state.selection.main.head).then((found) => {
@@ -123,9 +129,14 @@ export function Writing({ desk, start, changed, onState, ready }: WritingProps) 
           renaming={renaming}
           apply={(edits) => {
             const { current } = writing
-            if (current?.handle.text() === renaming.text) current.handle.edit(edits)
-            else desk.say('The lesson has changed meanwhile: ask again.')
+            if (current?.handle.text() !== renaming.text) {
+              tell('The lesson has changed meanwhile: ask again.')
+              return false
+            }
+            current.handle.edit(edits)
+            return true
           }}
+          done={tell}
           close={() => {
             rename(undefined)
             writing.current?.handle.focus()
@@ -133,6 +144,14 @@ export function Writing({ desk, start, changed, onState, ready }: WritingProps) 
         />
       )}
       <div class="writing-words" ref={place} />
+      {done !== '' && (
+        <p class="writing-done">
+          {done}
+          <button type="button" onClick={() => showDone('')}>
+            Good
+          </button>
+        </p>
+      )}
       <FoundList
         found={desk.look.value?.findings}
         goTo={(one) => {
