@@ -20,7 +20,7 @@ const patience = 64_000_000
  * @throws Refused when it is too large, takes too long or breaks off.
  */
 export async function bodyOf(request: IncomingMessage, { most, time, what }: BodyLimits): Promise<Buffer> {
-  const tooLarge = new Refused(413, `That is more than ${most / 1e6} MB, too much for ${what}`, {
+  const tooLarge = new Refused(413, `That is more than ${Math.floor(most / 1e6)} MB, too much for ${what}`, {
     suggestion: 'Make it smaller and try again',
   })
   if (Number(request.headers['content-length']) > patience) throw tooLarge

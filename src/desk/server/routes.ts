@@ -76,5 +76,5 @@ function value(query: URLSearchParams, name: string): string {
 /** The fields of a JSON body; in JSON a lesson may take twice its room. Throws Refused. */
 async function json({ request }: Asked, { slowest }: Served): Promise<Readonly<Record<string, unknown>>> {
   checkKind(request, /^application\/json$/, 'JSON')
-  return fieldsOf(await bodyOf(request, { most: 2 * mostText, time: slowest, what: 'a lesson' }))
+  return fieldsOf(await bodyOf(request, { most: 2 * mostText + 10_000, time: slowest, what: 'a lesson' }))
 }

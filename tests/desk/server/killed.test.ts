@@ -1,11 +1,11 @@
 import { type ChildProcess, spawn } from 'node:child_process'
 import { once } from 'node:events'
-import { readdirSync, readFileSync, statSync, utimesSync, writeFileSync } from 'node:fs'
+import { readdirSync, readFileSync, rmSync, statSync, utimesSync, writeFileSync } from 'node:fs'
 import { request } from 'node:http'
 import { join } from 'node:path'
 import { setTimeout as wait } from 'node:timers/promises'
 import { build } from 'esbuild'
-import { beforeAll, expect, test } from 'vitest'
+import { afterAll, beforeAll, expect, test } from 'vitest'
 import { isDraft } from '../../../src/desk/server/save-whole.ts'
 import { versionOf } from '../../../src/desk/server/text-file.ts'
 import { someDesk, someFolder } from './desk.ts'
@@ -24,6 +24,8 @@ beforeAll(async () => {
     logLevel: 'warning',
   })
 })
+
+afterAll(() => rmSync(built, { recursive: true, force: true }))
 
 interface Running {
   readonly child: ChildProcess
@@ -107,7 +109,6 @@ test('killed in the middle of a save again and again, the file is the old text o
   expect(ends.unanswered).toBeGreaterThan(2)
   expect(ends.drafts).toBeGreaterThan(0)
   expect(ends.old).toBeGreaterThan(0)
-  if (process.env.TELL) console.log(takes, ends)
 
   // What the saves that were cut off have left is hidden, and swept up by a later start, but not while it is new.
   const drafts = readdirSync(folder).filter((name) => name !== 'a.md')

@@ -102,7 +102,7 @@ test('a picture is stored and shown', async () => {
   expect(await store.picture('low-tide.md', '../../etc/passwd')).toBeUndefined()
   expect(await troubleIn(store.addPicture('low-tide.md', 'a.png', new Blob(['words'])))).toEqual([
     'refused',
-    '`a.png` is no picture that can be printed. Save it as PNG, JPEG, WebP, GIF or SVG',
+    'a.png is no picture that can be printed. Save it as PNG, JPEG, WebP, GIF or SVG',
   ])
 })
 
@@ -129,7 +129,7 @@ test('a print comes as a PDF, or the reason why not', async () => {
 test('what went wrong is told by kind and in words', async () => {
   expect(await troubleIn(store.read('none.md'))).toEqual([
     'missing',
-    'there is no `none.md` in the folder. It may have been moved or renamed: look in the folder',
+    'there is no none.md in the folder. It may have been moved or renamed: look in the folder',
   ])
   expect((await troubleIn(store.read('../a.md')))[0]).toBe('refused')
   const full = { ...savingDisk, create: () => Promise.reject(Object.assign(new Error(), { code: 'ENOSPC' })) }
@@ -151,7 +151,7 @@ test('a desk that is closed, and one that is started anew, are told apart', asyn
   await someDesk(someFolder(), { port: own.port })
   expect(await troubleIn(before.list())).toEqual([
     'refused',
-    'this page was opened before the desk was started anew. Open the address that `foldlore desk` shows when it starts',
+    'this page was opened before the desk was started anew. Open the address that foldlore desk shows when it starts',
   ])
 })
 

@@ -51,10 +51,9 @@ async function troubleIn(response: Response): Promise<StoreTrouble> {
   const { refused, suggestion } = (told ?? {}) as { refused?: unknown; suggestion?: unknown }
   const words = [refused, suggestion].filter((part): part is string => typeof part === 'string')
   const said = words.join('. ').replace(/^Cannot save: /, '') || 'the desk on this computer could not do it'
-  return new StoreTrouble(
-    kinds[response.status] ?? 'refused',
-    said.replace(/^[A-Z]/, (c) => c.toLowerCase()),
-  )
+  // They go on a sentence of the page, as text.
+  const plain = said.replace(/^[A-Z]/, (c) => c.toLowerCase()).replaceAll('`', '')
+  return new StoreTrouble(kinds[response.status] ?? 'refused', plain)
 }
 
 /** The data address of some bytes. */
