@@ -119,16 +119,21 @@ test('a value that cannot be is told at its field, and what was written stays', 
   await says('5 3/8 × 5 in')
 })
 
-test('a layer is put on and taken out with the keyboard alone', async () => {
+test('a layer is put on, named and taken out with the keyboard alone', async () => {
   await page.focus('::-p-aria([name="A layer"][role="button"])')
   await page.keyboard.press('Enter')
   await page.waitForFunction(() => (document.activeElement as HTMLInputElement | null)?.value === 'mat')
   expect(await focused()).toBe('Name')
   expect(await cardText()).toContain('  mat:\n    on: left tab\n    border: 1/8 in\n')
-  await page.focus('::-p-aria([name="Take “mat” out"])')
+  await write('Name', 'sail')
+  await page.keyboard.press('Enter')
+  await says('“sail”')
+  expect(await focused()).toBe('Name')
+  expect(await cardText()).toContain('  sail:\n    on: left tab\n')
+  await page.focus('::-p-aria([name="Take “sail” out"])')
   await page.keyboard.press('Enter')
   await page.waitForFunction(() =>
-    [...document.querySelectorAll('.form-title')].every((title) => title.textContent !== 'mat'),
+    [...document.querySelectorAll('.form-title')].every((title) => title.textContent !== 'sail'),
   )
   expect(await focused()).toBe('Put something on it')
   expect(await cardText()).toBe(starter)

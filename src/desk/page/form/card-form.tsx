@@ -29,6 +29,15 @@ function OneCard({ desk, card }: { readonly desk: Desk; readonly card: string })
   const change = useMemo(() => makeChanger(desk, card), [desk, card])
   const [added, setAdded] = useState<string>()
   const more = useRef<HTMLHeadingElement>(null)
+  // A part with a new name is still the same one: it stays open, and the keyboard stays in it.
+  const known = useRef(new Map<string, string>())
+  const taken = new Set<string>()
+  const keyOf = (name: string): string => {
+    let key = known.current.get(name) ?? name
+    while (taken.has(key)) key += ' again'
+    taken.add(key)
+    return key
+  }
   if (!form) return <p class="form-note">One moment …</p>
   if ('refused' in form) return <Troubles list={[{ ...refusedAs(form), severity: 'error' }]} />
   return (
@@ -42,13 +51,16 @@ function OneCard({ desk, card }: { readonly desk: Desk; readonly card: string })
       <Troubles list={form.trouble} />
       {form.groups.map((group) => (
         <Group
-          key={group.name}
+          key={keyOf(group.name)}
           desk={desk}
           card={card}
           group={group}
           editable={form.editable}
           isNew={group.name === added}
           change={change}
+          renamed={(to) => {
+            known.current.set(`${group.path[0]}.${to}`, known.current.get(group.name) ?? group.name)
+          }}
           removed={() => {
             desk.say(`${group.title} is taken out. Undo brings it back.`)
             more.current?.focus()

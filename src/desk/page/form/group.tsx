@@ -28,6 +28,7 @@ interface GroupProps {
   /** Whether it was put on the card a moment ago. */
   readonly isNew: boolean
   readonly change: Changer
+  readonly renamed: (to: string) => void
   readonly removed: () => void
 }
 
@@ -82,14 +83,16 @@ function aboutOf({ kind, fields, comes, trouble }: FieldGroup): string {
   return [what, comes, said('stock'), wrong ? 'something is wrong here' : ''].filter(Boolean).join(', ')
 }
 
-function Fields({ desk, group, editable, change, removed }: GroupProps) {
+function Fields({ desk, group, editable, change, renamed, removed }: GroupProps) {
   const isPart = group.path.length === 2
   const rename = async (to: string): Promise<Refusal | undefined> => {
     if (group.from === undefined) return undefined
     const text = desk.text.value
     const edits = await desk.engine.rename(text, group.from, to)
     if ('refused' in edits) return edits
-    if (desk.text.value === text) desk.edit(edits)
+    if (edits.length === 0 || desk.text.value !== text) return undefined
+    renamed(to.trim())
+    desk.edit(edits)
     return undefined
   }
   return (

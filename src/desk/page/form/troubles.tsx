@@ -8,14 +8,12 @@ export function Troubles({ list, id }: { readonly list: readonly Trouble[]; read
     <ul class="form-troubles" id={id}>
       {list.map(({ message, suggestion, severity }) => (
         <li key={message} class={`form-trouble form-${severity}`}>
-          <Coded text={message} />.{' '}
-          {suggestion !== undefined && (
-            <>
-              <Coded text={suggestion} />.
-            </>
-          )}
+          <Coded text={sentence(message)} />{' '}
+          {suggestion !== undefined && <Coded text={sentence(suggestion)} />}
         </li>
       ))}
     </ul>
   )
 }
+
+const sentence = (words: string): string => (/[.!?]`?$/.test(words) ? words : `${words}.`)
