@@ -40,6 +40,8 @@ export async function startKeeping(
     newName: () => crypto.randomUUID(),
     ...(bringing && { settle: bringing }),
   })
+  if (!database)
+    page.say('This browser keeps words by itself, but no pictures and no earlier versions. Save often.')
   addEventListener('pagehide', () => keeper.leaving())
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState === 'hidden') keeper.leaving()
