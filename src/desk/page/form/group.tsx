@@ -83,7 +83,7 @@ function aboutOf({ kind, fields, comes, trouble }: FieldGroup): string {
   return [what, comes, said('stock'), wrong ? 'something is wrong here' : ''].filter(Boolean).join(', ')
 }
 
-function Fields({ desk, group, editable, change, renamed, removed }: GroupProps) {
+function Fields({ desk, card, group, editable, change, renamed, removed }: GroupProps) {
   const isPart = group.path.length === 2
   const rename = async (to: string): Promise<Refusal | undefined> => {
     if (group.from === undefined) return undefined
@@ -91,6 +91,7 @@ function Fields({ desk, group, editable, change, renamed, removed }: GroupProps)
     const edits = await desk.engine.rename(text, group.from, to)
     if ('refused' in edits) return edits
     if (edits.length === 0 || desk.text.value !== text) return undefined
+    opened.add(`${card} ${group.path[0]}.${to.trim()}`)
     renamed(to.trim())
     desk.edit(edits)
     return undefined
