@@ -7,12 +7,14 @@ export const sandbox = 'allow-same-origin'
 /** An empty document for a frame, in which only styles, fonts and pictures that stand in it count. */
 export const blank = `<!doctype html><html lang="en"><head><meta charset="utf-8"><meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'; font-src data:; img-src data: blob:; form-action 'none'; base-uri 'none'"><title>lesson</title></head><body></body></html>`
 
-/** The document of a frame that has loaded `blank`. */
-export const documentIn = (frame: HTMLIFrameElement | null): Document | undefined =>
-  frame?.contentDocument ?? undefined
+/** The document of a frame that has loaded `blank`, with the fonts of this page. */
+export function documentIn(frame: HTMLIFrameElement | null): Document | undefined {
+  const doc = frame?.contentDocument ?? undefined
+  if (doc) doc.head.appendChild(doc.createElement('style')).textContent = fontRules()
+  return doc
+}
 
-/** The rules for the fonts of this page, for a document in a frame. */
-export function fontRules(): string {
+function fontRules(): string {
   const rules = [...document.styleSheets].flatMap((sheet) => [...sheet.cssRules])
   return rules
     .filter((rule) => rule instanceof CSSFontFaceRule)
@@ -20,9 +22,9 @@ export function fontRules(): string {
     .join('\n')
 }
 
-/** Sets the style sheets of a document, each of which is only touched when it is another one. */
+/** Sets the style sheets of a document behind its fonts, each of which is only touched when it is another one. */
 export function setStyles(doc: Document, sheets: readonly string[]): void {
-  const known = [...doc.head.querySelectorAll('style')]
+  const [, ...known] = doc.head.querySelectorAll('style')
   for (const [i, css] of sheets.entries()) {
     const style = known[i] ?? doc.head.appendChild(doc.createElement('style'))
     if (style.textContent !== css) style.textContent = css

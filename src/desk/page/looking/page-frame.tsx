@@ -2,7 +2,7 @@ import './page-frame.css'
 import { useSignal, useSignalEffect } from '@preact/signals'
 import { useEffect, useRef } from 'preact/hooks'
 import type { PageOf } from '../../engine/engine.ts'
-import { blank, documentIn, followLink, fontRules, sandbox, setBody, setStyles } from './frame.ts'
+import { blank, documentIn, followLink, sandbox, setBody, setStyles } from './frame.ts'
 import frameCss from './plain-frame.css?inline'
 
 /** A page that is looked at and not broken into leaves: a list of the class, a plan. Nothing in it runs. */
@@ -17,7 +17,7 @@ export function PageFrame({ page, title }: { readonly page: PageOf; readonly tit
     const sheet = doc.value
     if (!sheet) return
     const { css, body, lang } = shown.value
-    setStyles(sheet, [fontRules(), css, frameCss])
+    setStyles(sheet, [css, frameCss])
     setBody(sheet, body, lang)
     const follow = (event: MouseEvent): void => void followLink(event, sheet)
     sheet.addEventListener('click', follow)

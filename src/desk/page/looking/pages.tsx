@@ -9,7 +9,6 @@ import {
   documentIn,
   elementOf,
   followLink,
-  fontRules,
   sandbox,
   setBody,
   setStyles,
@@ -116,7 +115,7 @@ export function Pages({ desk }: { readonly desk: Desk }) {
     const start = performance.now()
     const { css, box: page } = printed(look.page.css)
     setFiner(sheet, finer())
-    setStyles(sheet, [fontRules(), css, leafCss(page)])
+    setStyles(sheet, [css, leafCss(page)])
     withoutRepeats(sheet)
     setBody(sheet, look.page.body, look.page.lang)
     if (!sameBox(box.peek(), page)) box.value = page

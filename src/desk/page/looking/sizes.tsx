@@ -5,7 +5,7 @@ import type { SizesAnswer } from '../../engine/sizes.ts'
 import type { Desk } from '../desk.ts'
 import chartCss from './chart-frame.css?inline'
 import { chooseInHeads } from './choosing-sizes.ts'
-import { blank, documentIn, followLink, fontRules, sandbox, setBody, setStyles } from './frame.ts'
+import { blank, documentIn, followLink, sandbox, setBody, setStyles } from './frame.ts'
 
 /** The chart of all sizes of the lesson; the head of a column chooses its size. */
 export function Sizes({ desk }: { readonly desk: Desk }) {
@@ -30,7 +30,7 @@ export function Sizes({ desk }: { readonly desk: Desk }) {
   useSignalEffect(() => {
     const [sheet, answer] = [doc.value, chart.value]
     if (!sheet || !answer) return
-    setStyles(sheet, [fontRules(), answer.css, chartCss])
+    setStyles(sheet, [answer.css, chartCss])
     setBody(sheet, answer.body, answer.lang)
     return chooseInHeads(sheet, answer.columns, (column) => {
       const { closed: _, ...rest } = desk.settings.peek()

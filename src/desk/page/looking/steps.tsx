@@ -4,7 +4,7 @@ import { useEffect, useRef } from 'preact/hooks'
 import type { Desk } from '../desk.ts'
 import { keepAwake } from './awake.ts'
 import { followCursor } from './follow-cursor.ts'
-import { blank, documentIn, followLink, fontRules, sandbox, setBody, setStyles } from './frame.ts'
+import { blank, documentIn, followLink, sandbox, setBody, setStyles } from './frame.ts'
 import { stepRows } from './place-on-page.ts'
 import { printed } from './printed.ts'
 import { rememberedStep, rememberStep } from './remembered-step.ts'
@@ -34,7 +34,7 @@ export function Steps({ desk }: { readonly desk: Desk }) {
   useSignalEffect(() => {
     const [sheet, look, row] = [doc.value, desk.look.value, rows.value[at.value - 1]]
     if (!sheet || !look) return
-    setStyles(sheet, [fontRules(), printed(look.page.css).css, stepCss])
+    setStyles(sheet, [printed(look.page.css).css, stepCss])
     setBody(sheet, row ?? '', look.page.lang)
     if (row) rememberStep(look.title, at.value)
   })
