@@ -126,6 +126,7 @@ const basics: readonly Extension[] = [
   EditorState.tabSize.of(2),
   EditorView.contentAttributes.of({
     'aria-label': 'The words of the lesson',
+    tabindex: '0',
     spellcheck: 'true',
     autocorrect: 'on',
     autocapitalize: 'sentences',

@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'preact/hooks'
+import { useLayoutEffect, useRef, useState } from 'preact/hooks'
 import type { Edit, Span } from '../../engine/engine.ts'
 import type { Desk } from '../desk.ts'
 import { Rich } from './rich.tsx'
@@ -28,7 +28,10 @@ export function RenameLine({
 }) {
   const [refused, refuse] = useState<{ readonly words: string; readonly cure?: string }>()
   const field = useRef<HTMLInputElement>(null)
-  useEffect(() => field.current?.select(), [])
+  useLayoutEffect(() => {
+    field.current?.focus()
+    field.current?.select()
+  }, [])
   const give = async (): Promise<void> => {
     const to = field.current?.value ?? ''
     const answer = await desk.engine.rename(renaming.text, renaming.from, to)

@@ -52,14 +52,21 @@ export function Writing({ desk, start, changed, onState, ready }: WritingProps) 
       },
     )
     writing.current = made
-    ready(made.handle)
-    const stop = effect(() => {
+    const showFound = (): void => {
       const look = desk.look.value
       const { view } = made
       // A look at an older text says nothing about this one; the next one will.
       if (look && look.text === view.state.doc.toString())
         view.dispatch({ effects: setFound.of(look.findings) })
+    }
+    ready({
+      ...made.handle,
+      open(other) {
+        made.handle.open(other)
+        showFound()
+      },
     })
+    const stop = effect(showFound)
     return () => {
       stop()
       made.end()
