@@ -120,7 +120,7 @@ test('a value that cannot be is told at its field, and what was written stays', 
 })
 
 test('a layer is put on, named and taken out with the keyboard alone', async () => {
-  await page.focus('::-p-aria([name="A layer"][role="button"])')
+  await (await page.waitForSelector('::-p-aria([name="A layer"][role="button"])'))?.focus()
   await page.keyboard.press('Enter')
   await page.waitForFunction(() => (document.activeElement as HTMLInputElement | null)?.value === 'mat')
   expect(await focused()).toBe('Name')
@@ -130,7 +130,7 @@ test('a layer is put on, named and taken out with the keyboard alone', async () 
   await says('“sail”')
   expect(await focused()).toBe('Name')
   expect(await cardText()).toContain('  sail:\n    on: left tab\n')
-  await page.focus('::-p-aria([name="Take “sail” out"])')
+  await (await page.waitForSelector('::-p-aria([name="Take “sail” out"])'))?.focus()
   await page.keyboard.press('Enter')
   await page.waitForFunction(() =>
     [...document.querySelectorAll('.form-title')].every((title) => title.textContent !== 'sail'),
