@@ -1,10 +1,14 @@
+import { readFileSync } from 'node:fs'
 import { mkdtemp, rm } from 'node:fs/promises'
+import { createRequire } from 'node:module'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import type { Browser, Page } from 'puppeteer-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { startDeskBrowser } from '../open-desk.ts'
 import { ask, openBench, serveBench, until } from './open-bench.ts'
+
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
 
 let bench: Awaited<ReturnType<typeof serveBench>>
 let profile: string
@@ -138,6 +142,13 @@ describe('a file in a folder', () => {
     )
     expect(JSON.stringify(rows)).toContain('mine one')
     expect(JSON.stringify(rows)).toContain('theirs')
+    await page.evaluate(axe)
+    for (const value of ['light', 'dark']) {
+      await page.emulateMediaFeatures([{ name: 'prefers-color-scheme', value }])
+      const found =
+        "axe.run('dialog', { resultTypes: ['violations'] }).then((told) => told.violations.map((one) => one.id))"
+      expect(await ask(page, found)).toEqual([])
+    }
     // By keyboard alone: the texts, then the ways to go on.
     await page.keyboard.press('Tab')
     await page.keyboard.press('Tab')
