@@ -1,4 +1,5 @@
 import type { Server } from 'node:http'
+import type { AddressInfo } from 'node:net'
 import { OutsideError } from '../../publish/problems.ts'
 
 /** Where the desk is unless it is told otherwise: the same place each time, so that what a browser keeps is found again. */
@@ -19,13 +20,14 @@ export const isUsable = (port: number): boolean => port >= 1024 && port <= 65_53
 /**
  * Has a server listen on this computer only: nothing else in the network reaches it.
  *
- * @param asked the port; without it, the usual one or the next that is free.
+ * @param asked the port, or 0 for any that is free; without it, the usual one or the next that is free.
  * @returns the port.
  * @throws OutsideError when there is none.
  */
 export async function listen(server: Server, asked?: number): Promise<number> {
   const all = Array.from({ length: tries }, (_, i) => usualPort + i).filter(isUsable)
-  for (const port of asked === undefined ? all : [asked]) if (await listens(server, port)) return port
+  for (const port of asked === undefined ? all : [asked])
+    if (await listens(server, port)) return (server.address() as AddressInfo).port
   throw asked === undefined
     ? new OutsideError(
         `All ports from ${usualPort} to ${all.at(-1)} are taken`,

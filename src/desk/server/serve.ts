@@ -24,7 +24,7 @@ export interface DeskOptions {
   readonly page: () => Promise<DeskPage>
   /** Version of foldlore. */
   readonly version: string
-  /** The port; without it the usual one, or the next that is free. */
+  /** The port, or 0 for any that is free; without it the usual one, or the next that is free. */
   readonly port?: number
   /** The browser that prints. */
   readonly browserPath?: string

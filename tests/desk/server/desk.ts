@@ -20,7 +20,7 @@ export function someFolder(): string {
 /** A desk at a free port, closed behind the tests of a file. */
 export async function someDesk(folder: string, options: Partial<DeskOptions> = {}): Promise<OpenDesk> {
   const page = async () => ({ html: smallPage, policy: policyOf(smallPage) })
-  const desk = await openDesk({ folder, page, version: '1.2.3', ...options })
+  const desk = await openDesk({ folder, page, version: '1.2.3', port: 0, ...options })
   afterAll(() => desk.close())
   return desk
 }
