@@ -12,7 +12,6 @@ import { readPictures } from './pictures.ts'
 import { NoBrowserError } from './problems.ts'
 import { mustShowCautions } from './safety.ts'
 import { codesFor } from './scan.ts'
-import type { Setting } from './setting.ts'
 import { loadTheme } from './theme.ts'
 import { handoutView } from './view.ts'
 import { type FileToWrite, mayWrite, writeWhole } from './write.ts'
@@ -61,7 +60,7 @@ export async function publishHandout(
   outside: Outside = disk,
 ): Promise<Published> {
   if (hasErrors(lesson.findings)) return { paths: [], findings: lesson.findings }
-  const { out, paper, punched = false, html: wantsHtml = true, pdf: wantsPdf = true } = options
+  const { out, html: wantsHtml = true, pdf: wantsPdf = true } = options
   const paths = { html: `${out}.html`, pdf: `${out}.pdf` }
   if (wantsHtml) await mayWrite(paths.html, options.force, outside)
   if (wantsPdf) await mayWrite(paths.pdf, options.force, outside)
@@ -69,29 +68,21 @@ export async function publishHandout(
   const own = wantsPdf && !options.browser ? startBrowser(options.browserPath) : undefined
   own?.catch(() => {})
   try {
-    const [theme, { pictures, findings: ofPictures }, codes] = await Promise.all([
-      loadTheme(options.theme),
-      readPictures(lesson.tree, options.folder ?? '.', outside),
-      codesFor(lesson),
-    ])
-    const { view, findings: ofFigures } = handoutView(lesson, figuresOf(lesson), pictures, codes)
-    const findings = [...lesson.findings, ...ofPictures, ...ofFigures]
-    if (hasErrors(findings)) return { paths: [], findings }
-    const html = await handoutHtml(view, theme, { paper, punched })
-    mustShowCautions(view.safety, html, options.theme)
-    const page = (setting?: Setting): FileToWrite => ({
+    const { page, findings } = await makeHandout(lesson, options, outside)
+    if (!page) return { paths: [], findings }
+    const asFile = (html: string): FileToWrite => ({
       path: paths.html,
-      data: new TextEncoder().encode(setting ? withSetting(html, setting) : html),
+      data: new TextEncoder().encode(html),
     })
     const print = wantsPdf
-      ? await printHandout(html, options.browser ?? own).catch(async (error: unknown) => {
+      ? await printMade(page, options.browser ?? own).catch(async (error: unknown) => {
           // The page is done, and any browser can print it: the work is not lost.
-          if (wantsHtml && error instanceof NoBrowserError) await writeWhole([page()], outside)
+          if (wantsHtml && error instanceof NoBrowserError) await writeWhole([asFile(page.html)], outside)
           throw error
         })
       : undefined
     const files = [
-      ...(wantsHtml ? [page(print?.setting)] : []),
+      ...(wantsHtml ? [asFile(print?.html ?? page.html)] : []),
       ...(print ? [{ path: paths.pdf, data: print.pdf }] : []),
     ]
     await writeWhole(files, outside)
@@ -99,4 +90,48 @@ export async function publishHandout(
   } finally {
     await own?.then(stopBrowser).catch(() => {})
   }
+}
+
+/** A handout that is made and not yet printed: plain data, so that another thread can make it. */
+export interface MadeHandout {
+  readonly html: string
+}
+
+/**
+ * Makes the page of a handout, without a browser.
+ *
+ * @returns no page when there are errors.
+ * @throws ThemeError.
+ */
+export async function makeHandout(
+  lesson: FilledLesson,
+  options: Pick<HandoutOptions, 'paper' | 'theme' | 'folder' | 'punched'>,
+  outside: Pick<Outside, 'read'>,
+): Promise<{ page?: MadeHandout; findings: readonly Finding[] }> {
+  if (hasErrors(lesson.findings)) return { findings: lesson.findings }
+  const { paper, punched = false } = options
+  const [theme, { pictures, findings: ofPictures }, codes] = await Promise.all([
+    loadTheme(options.theme),
+    readPictures(lesson.tree, options.folder ?? '.', outside),
+    codesFor(lesson),
+  ])
+  const { view, findings: ofFigures } = handoutView(lesson, figuresOf(lesson), pictures, codes)
+  const findings = [...lesson.findings, ...ofPictures, ...ofFigures]
+  if (hasErrors(findings)) return { findings }
+  const html = await handoutHtml(view, theme, { paper, punched })
+  mustShowCautions(view.safety, html, options.theme)
+  return { page: { html }, findings }
+}
+
+/**
+ * Prints a handout that is made: its PDF, and its page in the setting that was taken for that.
+ *
+ * @throws NoBrowserError, OutsideError.
+ */
+export async function printMade(
+  { html }: MadeHandout,
+  browser?: Browser | Promise<Browser>,
+): Promise<{ html: string; pdf: Uint8Array }> {
+  const { pdf, setting } = await printHandout(html, browser)
+  return { html: setting ? withSetting(html, setting) : html, pdf }
 }
