@@ -80,6 +80,14 @@ export const commands: Readonly<Record<string, Command>> = {
     flags: ['closed', 'units', 'paper', 'theme', 'json', ...file],
     load: async () => (await import('./commands/sizes.ts')).sizes,
   },
+  text: {
+    operands: 'LESSON',
+    least: 1,
+    most: 1,
+    help: 'tell the pieces and the steps as plain text or Markdown, for a post or below a film; `-o` names a `.txt` or `.md` file',
+    flags: ['as', 'limit', 'with', ...wishes, 'json', ...file],
+    load: async () => (await import('./commands/text.ts')).text,
+  },
   kit: {
     operands: 'CLASS|LESSON',
     least: 1,

@@ -1,7 +1,9 @@
 import { exportKinds } from '../publish/export-kinds.ts'
+import { textKinds } from '../publish/text/kinds.ts'
 import { readPaper } from './read-paper.ts'
 import {
   readChoice,
+  readChoices,
   readCount,
   readGrid,
   readLengthWish,
@@ -35,9 +37,19 @@ export const flags = {
   paper: { value: 'a4|letter', read: readChoice(['a4', 'letter']), help: 'the paper it is printed on' },
   theme: { value: 'NAME', read: text, help: 'how the print looks' },
   as: {
-    value: 'svg|dxf|fold',
-    read: readChoice(exportKinds),
-    help: 'for what a file is: `svg` and `dxf` in millimetres with layers to cut and to score, `fold` for folding programs',
+    value: 'KIND',
+    read: readChoice([...exportKinds, ...textKinds]),
+    help: 'for what a file is: `svg` and `dxf` in millimetres with layers to cut and to score, `fold` for folding programs; `text` or `md` for a post',
+  },
+  limit: {
+    value: 'N',
+    read: readCount(1),
+    help: 'how many characters a text may have; what goes beyond is left out part by part',
+  },
+  with: {
+    value: 'LIST',
+    read: readChoices(['sizes', 'chapters']),
+    help: 'what a text is to have besides: `sizes`, the chart of all sizes; `chapters`, where each step begins in a film, from the minutes of the steps; or `sizes,chapters`',
   },
   people: { value: 'N', read: readCount(1), help: 'how many people come' },
   spare: { value: 'N', read: readCount(0), help: 'how many spare kits to make' },

@@ -22,6 +22,11 @@ export const readChoice =
     throw new UsageError(`Unexpected \`${text}\`, expected ${choice}`, suggestWord(text, words))
   }
 
+/** Reads a list of such words, with commas between them. */
+export const readChoices =
+  <const W extends string>(words: readonly W[]) =>
+  (text: string): readonly W[] => [...new Set(text.split(',').map((word) => readChoice(words)(word.trim())))]
+
 /** Reads a whole number from `least` up. */
 export const readCount =
   (least: number) =>

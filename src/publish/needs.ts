@@ -23,7 +23,8 @@ export interface NeedGroup {
   readonly items: readonly NeedView[]
 }
 
-const titles = {
+/** What the groups are called. */
+export const needTitles = {
   paper: 'Paper and card',
   each: 'For each card',
   shared: 'Tools to share',
@@ -41,7 +42,7 @@ export function needsView(cards: readonly Card[], supplies: Supplies, unit: Unit
   ]
   return groups
     .filter(({ items }) => items.length > 0)
-    .map((group) => ({ ...group, title: titles[group.for] }))
+    .map((group) => ({ ...group, title: needTitles[group.for] }))
 }
 
 /** Each stock once, with the pieces that are cut from it. */
@@ -57,21 +58,27 @@ function stocksOf(cards: readonly Card[]): NeedView[] {
   return [...stocks].map(([item, pieces]) => ({ item, amount: measureHtml(listOf([...pieces])) }))
 }
 
-function amountHtml(amount: Amount, unit: Unit, grid: Length): Html | null {
+const amountHtml = (amount: Amount, unit: Unit, grid: Length): Html | null => {
+  const text = amountText(amount, unit, grid)
+  return text === '' ? null : measureHtml(text)
+}
+
+/** How much of something a card or a class takes, as a list says it; empty where there is nothing to say. */
+export function amountText(amount: Amount, unit: Unit, grid: Length): string {
   switch (amount.kind) {
     case 'count':
-      return measureHtml(countText(amount))
+      return countText(amount)
     case 'area':
-      return measureHtml(formatArea(amount.area, unit))
+      return formatArea(amount.area, unit)
     case 'dose':
-      return measureHtml(formatDose(amount.dose))
+      return formatDose(amount.dose)
     case 'length':
-      return measureHtml(formatLength(mustCover(amount.length, grid), unit))
+      return formatLength(mustCover(amount.length, grid), unit)
     case 'per':
-      return measureHtml(`${amount.count} between ${amount.people}`)
+      return `${amount.count} between ${amount.people}`
     case 'per table':
-      return measureHtml(`${amount.count} for each table`)
+      return `${amount.count} for each table`
     case 'text':
-      return amount.text === '' ? null : measureHtml(amount.text)
+      return amount.text
   }
 }

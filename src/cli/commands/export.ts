@@ -1,5 +1,6 @@
 import { basename, dirname, extname, join } from 'node:path'
 import { exportLesson } from '../../publish/export.ts'
+import { exportKinds } from '../../publish/export-kinds.ts'
 import { mayWrite, writeWhole } from '../../publish/write.ts'
 import { asJson, tellWritten } from '../answer.ts'
 import type { Action } from '../commands.ts'
@@ -9,9 +10,13 @@ import { exitCodes, UsageError } from '../problems.ts'
 
 /** `export LESSON --as svg|dxf|fold`: a file for each piece in a folder, or all pieces in the file that `-o` names. */
 export const exportFiles: Action = async ([path = ''], options, outside) => {
-  const { as: kind, output } = options
+  const { as, output } = options
+  const kind = exportKinds.find((known) => known === as)
   if (kind === undefined)
-    throw new UsageError('`export` needs to know for what', 'Write `--as svg`, `--as dxf` or `--as fold`')
+    throw new UsageError(
+      as === undefined ? '`export` needs to know for what' : `\`export\` writes no \`${as}\``,
+      'Write `--as svg`, `--as dxf` or `--as fold`',
+    )
   const ending = output === undefined ? '' : extname(output).toLowerCase()
   const isFile = ending !== '' && output !== undefined && !(await outside.isFolder(output))
   if (isFile && ending !== `.${kind}`)
