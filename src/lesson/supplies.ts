@@ -41,5 +41,6 @@ function supplyIn(reading: Reading, { key, keyPlace, value }: Field, filling: Fi
     return []
   }
   const amount = attempt(reading, value, (text) => amountIn(text, filling))
-  return amount ? [{ item: key, amount, place: keyPlace }] : []
+  // It is on the list all the same, with what is written for it: what is wrong has been told at its place.
+  return [{ item: key, amount: amount ?? { kind: 'text', text: value.text }, place: keyPlace }]
 }

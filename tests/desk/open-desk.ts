@@ -54,12 +54,13 @@ export async function openDesk(
   const page = await browser.newPage()
   const told: string[] = []
   troubles.set(page, told)
-  page.on('pageerror', (error) => told.push(String(error)))
+  page.on('pageerror', (error) => told.push(error instanceof Error ? (error.stack ?? error.message) : String(error)))
   page.on('console', (message) => {
     if (message.type() === 'error') told.push(message.text())
   })
   await page.setViewport({ width, height })
-  await page.goto(address ?? (await deskAddress()), { waitUntil: 'load' })
+  page.setDefaultTimeout(100_000)
+  await page.goto(address ?? (await deskAddress()), { waitUntil: 'load', timeout: 100_000 })
   await page.waitForSelector('#desk > *')
   return page
 }

@@ -19,7 +19,7 @@ export const unusedSupply: Rule = {
   ],
   find: (input) => {
     const { filled, prose, lesson } = input
-    if (!isInEnglish(input) || lesson.steps.length === 0) return []
+    if (!isInEnglish(input) || lesson.steps.length === 0 || filled.cards.length === 0) return []
     const sentences = prose
       .sentences()
       .filter(({ step, callout }) => step !== undefined || callout !== undefined)

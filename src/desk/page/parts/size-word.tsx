@@ -28,6 +28,7 @@ export function SizeWord({ desk }: { readonly desk: Desk }) {
         aria-invalid={refused !== undefined}
         aria-describedby={refused ? 'size-refused' : undefined}
         size={Math.max(shown.length, 6)}
+        placeholder="a size"
         value={shown}
         onFocus={({ currentTarget }) => currentTarget.select()}
         onInput={({ currentTarget }) => setWriting(currentTarget.value)}

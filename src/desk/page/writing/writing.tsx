@@ -76,7 +76,10 @@ export function Writing({ desk, start, changed, onState, ready }: WritingProps) 
 
   /** The next finding behind the cursor, or the first one again. */
   const visitNext = (view: EditorView, way: 1 | -1): boolean => {
-    const all = foundIn(view.state)
+    const found = foundIn(view.state)
+    // What is wrong comes first: much of the rest goes away with it.
+    const wrong = found.filter((one) => one.found.severity === 'error')
+    const all = wrong.length > 0 ? wrong : found
     const { head } = view.state.selection.main
     const next = way > 0 ? all.find(({ from }) => from > head) : all.findLast(({ from }) => from < head)
     const here = next ?? (way > 0 ? all[0] : all.at(-1))
