@@ -1,9 +1,19 @@
-// Builds the command and the library into dist/. With a path behind it, writes there what the command is made of.
+// Builds the command and the library into dist/, or into the folder behind `--out`. With a path behind it, writes there
+// what the command is made of.
 import { mkdir, rm, writeFile } from 'node:fs/promises'
-import process from 'node:process'
+import { join } from 'node:path'
+import { fileURLToPath } from 'node:url'
+import { parseArgs } from 'node:util'
 import { build } from 'esbuild'
+import { writeDeclarations } from './declarations.js'
 import { buildDesk } from './desk-page.js'
+import { bundledPackages, licenceText } from './licences.js'
 import { motionPage } from './motion-page.js'
+
+const {
+  values: { out },
+  positionals: [about],
+} = parseArgs({ options: { out: { type: 'string', default: 'dist' } }, allowPositionals: true })
 
 /** @type {import('esbuild').BuildOptions} */
 const options = {
@@ -11,7 +21,6 @@ const options = {
   splitting: true,
   minify: true,
   format: 'esm',
-  platform: 'node',
   target: 'node20.19',
   // Builds of these that need no `require`.
   alias: {
@@ -19,26 +28,45 @@ const options = {
     handlebars: './node_modules/handlebars/dist/cjs/handlebars.js',
   },
   // `highs` finds its WebAssembly beside its own script.
-  external: ['puppeteer', '@sparticuz/chromium', 'highs'],
-  outdir: 'dist',
+  external: ['@sparticuz/chromium', 'highs'],
+  outdir: out,
   chunkNames: 'part-[hash]',
-  // Some of what is bundled asks for Node's own modules by `require`.
-  banner: { js: "import{createRequire}from'node:module';const require=createRequire(import.meta.url);" },
   logLevel: 'warning',
+  metafile: true,
 }
 
-await rm('dist', { recursive: true, force: true })
+/** @type {import('esbuild').BuildOptions} */
+const onNode = {
+  ...options,
+  platform: 'node',
+  // Some of what is bundled asks for Node's own modules by `require`.
+  banner: { js: "import{createRequire}from'node:module';const require=createRequire(import.meta.url);" },
+}
+
+/** What stands in the types of the library: whoever uses it has them installed. */
+const shared = ['unified', 'vfile', 'fraction.js']
+const external = [...options.external, ...shared]
+
+await rm(out, { recursive: true, force: true })
+await mkdir(out, { recursive: true })
 // Apart from each other, so that the command is a few files only: each one costs time when it starts.
-const [{ metafile }] = await Promise.all([
-  build({ ...options, entryPoints: { foldlore: 'src/cli/main.ts' }, metafile: true }),
+const [command, ...others] = await Promise.all([
+  build({ ...onNode, entryPoints: { foldlore: 'src/cli/main.ts' } }),
+  build({ ...onNode, external, entryPoints: { index: 'src/index.ts' } }),
+  // These two run anywhere.
   build({
     ...options,
-    // Whoever uses the library has it installed; the command starts sooner with one file than with hundreds.
-    external: [...options.external, 'puppeteer-core'],
-    entryPoints: { index: 'src/index.ts', remark: 'src/lesson/plugin.ts' },
+    external,
+    platform: 'neutral',
+    mainFields: ['module', 'main'],
+    entryPoints: { remark: 'src/lesson/plugin.ts', figures: 'src/draw/in-tree.ts' },
   }),
-  build({ ...motionPage, outdir: 'dist' }),
-  mkdir('dist', { recursive: true }).then(() => buildDesk('dist/desk.html')),
+  build({ ...motionPage, outdir: out, metafile: true }),
 ])
-const [about] = process.argv.slice(2)
-if (about) await writeFile(about, JSON.stringify(metafile))
+const [inDesk] = await Promise.all([buildDesk(join(out, 'desk.html')), writeDeclarations(join(out, 'types'))])
+
+const root = fileURLToPath(new URL('..', import.meta.url))
+const inBundles = [command, ...others].flatMap(({ metafile }) => Object.keys(metafile.inputs))
+const packages = await bundledPackages([...inBundles.map((file) => join(root, file)), ...inDesk])
+await writeFile(join(out, 'LICENSES.txt'), licenceText(packages))
+if (about) await writeFile(about, JSON.stringify(command.metafile))

@@ -1,2 +1,2 @@
 /** See `desk-page.js`. */
-export declare function buildDesk(path: string, options?: { readonly minify?: boolean }): Promise<void>
+export declare function buildDesk(path: string, options?: { readonly minify?: boolean }): Promise<string[]>

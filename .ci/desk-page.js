@@ -55,16 +55,28 @@ const alias = [
 /** All is in one file, so nobody asks where a part of it is; and times are for whoever looks for them. */
 const checks = { pluginTimings: false, emptyImportMeta: false }
 
+/** Tells of each file that goes into the page; what style sheets point to is in no module. */
+const telling = (tell) => ({
+  name: 'telling',
+  enforce: 'pre',
+  moduleParsed: ({ id }) => tell(id),
+  transform(text, id) {
+    if (id.endsWith('.css'))
+      for (const [, path] of text.matchAll(/url\("([^"./][^":]*)"\)/g)) tell(inPackage(path))
+    return null
+  },
+})
+
 /** @param {boolean} minify */
-const settings = (minify) => ({
+const settings = (minify, tell) => ({
   root,
   configFile: false,
   logLevel: 'warn',
   resolve: { alias },
-  plugins: [packedWasm, solverAlone, templates],
+  plugins: [packedWasm, solverAlone, templates, telling(tell)],
   worker: {
     format: 'iife',
-    plugins: () => [packedWasm, solverAlone, templates],
+    plugins: () => [packedWasm, solverAlone, templates, telling(tell)],
     rollupOptions: { checks },
   },
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
@@ -108,9 +120,11 @@ const policyFor = (script) =>
  * Builds the page on which lessons are written: one file that stands alone.
  *
  * @param {string} path where to write it
+ * @returns {Promise<string[]>} the files that are in it
  */
 export async function buildDesk(path, { minify = true } = {}) {
-  const made = await build(settings(minify))
+  const files = new Set()
+  const made = await build(settings(minify, (file) => files.add(file)))
   const { output } = Array.isArray(made) ? made[0] : made
   const code = output.find((file) => file.type === 'chunk').code
   const css = output.find((file) => file.fileName.endsWith('.css'))?.source ?? ''
@@ -126,4 +140,5 @@ export async function buildDesk(path, { minify = true } = {}) {
     path,
     page.replace(/%(policy|style|script)%/g, (_, part) => parts[part]),
   )
+  return [...files]
 }

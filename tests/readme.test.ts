@@ -6,6 +6,7 @@ import remarkRehype from 'remark-rehype'
 import { unified } from 'unified'
 import { describe, expect, test } from 'vitest'
 import { withManual } from '../src/cli/manual.ts'
+import { figure } from '../src/draw/in-tree.ts'
 import { fillLesson } from '../src/lesson/fill.ts'
 import remarkFoldlore from '../src/lesson/plugin.ts'
 import { readLesson } from '../src/lesson/read.ts'
@@ -32,7 +33,11 @@ describe('the README is true', () => {
   })
 
   test('its pipeline fills the measures in', async () => {
-    const processor = unified().use(remarkParse).use(remarkFoldlore).use(remarkRehype).use(rehypeStringify)
+    const processor = unified()
+      .use(remarkParse)
+      .use(remarkFoldlore, { figure })
+      .use(remarkRehype)
+      .use(rehypeStringify)
     const file = await processor.process(frontMatter + example)
     expect(file.messages).toEqual([])
     expect(String(file)).toContain('Cut the base to 8 1/2 × 5 in and score it at 3/4, 1 1/2, 7 and 7 3/4 in.')

@@ -11,7 +11,7 @@ export interface Computer {
   readonly env: Readonly<Record<string, string | undefined>>
   readonly home: string
   isFile(path: string): Promise<boolean>
-  /** Where puppeteer keeps a browser of its own, if it was told to download one. */
+  /** A browser that puppeteer was told to download, if there is one. */
   downloaded(): Promise<string | undefined>
   /** The browser of the optional package, unpacked, if it is installed. */
   packaged(): Promise<string | undefined>
@@ -26,14 +26,7 @@ export const thisComputer: Computer = {
       (found) => found.isFile(),
       () => false,
     ),
-  async downloaded() {
-    const { default: puppeteer } = await import('puppeteer')
-    try {
-      return await puppeteer.executablePath({ headless: 'shell' })
-    } catch {
-      return undefined
-    }
-  },
+  downloaded: async () => (await import('./downloaded-browser.ts')).downloadedBrowser(),
   packaged: packagedBrowser,
 }
 
