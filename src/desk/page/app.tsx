@@ -8,6 +8,7 @@ import { FilesDialog } from './parts/files-dialog.tsx'
 import { KeepLine } from './parts/keep-line.tsx'
 import { OnTheDesk } from './parts/on-the-desk.tsx'
 import { PrintDialog } from './parts/print-dialog.tsx'
+import { Said } from './parts/said.tsx'
 import { Sentence } from './parts/sentence.tsx'
 import { Views } from './parts/views.tsx'
 import { WritingSide } from './parts/writing-side.tsx'
@@ -57,6 +58,7 @@ export function App({
       ) : (
         <div class={desk.writing.value ? 'table writes' : 'table'}>
           <header class="table-head">
+            <h1 class="unseen">{title ?? 'A lesson'}</h1>
             <Sentence desk={desk} themes={themeNames} />
             <KeepLine keeper={keeper} print={() => setOver('print')} another={() => setOver('files')} />
           </header>
@@ -84,9 +86,7 @@ export function App({
         />
       )}
       {choice && <BothVersions keeper={keeper} />}
-      <p class="unseen" role="status">
-        {desk.said.value}
-      </p>
+      <Said words={desk.said.value} />
     </>
   )
 }

@@ -60,15 +60,30 @@ export function FilesDialog({
       {left.length > 0 && <h3 class="dialog-heading">Not in a folder yet</h3>}
       <ul class="dialog-list">
         {left.map((one) => (
-          <Choice
-            key={one.lesson}
-            words={one.path ?? one.name}
-            about={`Last written ${new Date(one.changed).toLocaleString()}`}
-            act={() => {
-              close()
-              void keeper.openLeft(one)
-            }}
-          />
+          <li key={one.lesson} class="dialog-pair">
+            <button
+              type="button"
+              class="dialog-choice"
+              onClick={() => {
+                close()
+                void keeper.openLeft(one)
+              }}
+            >
+              <strong>{one.path ?? one.name}</strong>
+              <span>Last written {new Date(one.changed).toLocaleString()}</span>
+            </button>
+            <button
+              type="button"
+              class="quiet-button"
+              aria-label={`Throw ${one.path ?? one.name} away`}
+              onClick={() => {
+                setLeft(left.filter((other) => other !== one))
+                void keeper.dropLeft(one)
+              }}
+            >
+              Throw away
+            </button>
+          </li>
         ))}
       </ul>
       {lessons.length > 0 && <h3 class="dialog-heading">In {store.name}</h3>}

@@ -22,6 +22,8 @@ export function WritingSide({
   const words = useRef<HTMLDivElement>(null)
   useEffect(() => (words.current ? hearPictures(words.current, takePictures) : undefined), [takePictures])
   const { value: open } = desk.writing
+  const looking = keeper.state.value.phase === 'looking'
+  useEffect(() => desk.handle()?.lock(looking), [desk, looking])
   return (
     <section class="writing-side" aria-label="Writing" data-open={open}>
       <div class="writing-side-head">

@@ -24,6 +24,8 @@ export interface WritingHandle {
   open(start: WritingStart): void
   /** Document, selection and what can be undone, as JSON, so that undoing survives a reload. */
   state(): unknown
+  /** Whether the words can only be looked at: another tab writes them. */
+  lock(on: boolean): void
   /** Takes the keyboard to the editor. */
   focus(): void
   /** Opens the search over the text. */

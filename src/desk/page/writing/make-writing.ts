@@ -1,7 +1,7 @@
 import { history, historyField, isolateHistory } from '@codemirror/commands'
 import { bracketMatching, codeFolding, foldGutter, foldState, indentOnInput } from '@codemirror/language'
 import { highlightSelectionMatches, openSearchPanel, search } from '@codemirror/search'
-import { type ChangeDesc, EditorState, type Extension, type Text } from '@codemirror/state'
+import { type ChangeDesc, Compartment, EditorState, type Extension, type Text } from '@codemirror/state'
 import { drawSelection, EditorView, highlightActiveLine } from '@codemirror/view'
 import type { WritingHandle, WritingStart } from './handle.ts'
 import { lessonLanguage } from './language.ts'
@@ -54,7 +54,10 @@ export function makeWriting(
     clearTimeout(resting)
     resting = setTimeout(rested, rest)
   })
-  const extensions = [...basics, own, listener]
+  const locking = new Compartment()
+  let locked = false
+  const lock = (): Extension => EditorState.readOnly.of(locked)
+  const extensions = [...basics, own, listener, locking.of(lock())]
   const view = new EditorView({ state: stateOf(start, extensions), parent })
   told = view.state.doc
 
@@ -95,6 +98,11 @@ export function makeWriting(
       view.setState(stateOf(other, extensions))
       told = view.state.doc
       since = undefined
+      handle.lock(locked)
+    },
+    lock(on) {
+      locked = on
+      view.dispatch({ effects: locking.reconfigure(lock()) })
     },
     state: () => view.state.toJSON(kept),
     focus: () => view.focus(),
