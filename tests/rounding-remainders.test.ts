@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest'
 import { foldStyles } from '../src/card/fold-styles.ts'
 import { inches, type Length, mm, numberIn } from '../src/length/length.ts'
+import { amountIn } from '../src/lesson/amount.ts'
 import { fillLesson } from '../src/lesson/fill.ts'
 import { readLesson } from '../src/lesson/read.ts'
-import { amountIn } from '../src/lesson/amount.ts'
 import { cardOf, check } from './card/block.ts'
 
 const odd = { unit: 'mm', grid: mm(1) } as const

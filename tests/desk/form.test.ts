@@ -86,7 +86,7 @@ test('the empty desk can be used by everyone, by day and by night', () => seenBy
 
 test('a field changes its own value in the text, and the keyboard goes on to the next field', async () => {
   await page.$eval('.start-words', (input) => {
-    input.value = ''
+    ;(input as HTMLInputElement).value = ''
     input.dispatchEvent(new Event('input', { bubbles: true }))
   })
   await page.locator('::-p-aria([name="Bridge"][role="button"])').click()

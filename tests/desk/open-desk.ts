@@ -54,7 +54,9 @@ export async function openDesk(
   const page = await browser.newPage()
   const told: string[] = []
   troubles.set(page, told)
-  page.on('pageerror', (error) => told.push(error instanceof Error ? (error.stack ?? error.message) : String(error)))
+  page.on('pageerror', (error) =>
+    told.push(error instanceof Error ? (error.stack ?? error.message) : String(error)),
+  )
   page.on('console', (message) => {
     if (message.type() === 'error') told.push(message.text())
   })

@@ -46,7 +46,7 @@ const exported =
   (kind: 'svg' | 'dxf' | 'fold', type: string): Make =>
   async (lesson) =>
     (await exportLesson(lesson, kind, true)).map(({ name, text }) => ({
-      name: [slugOf(lesson), name.replace(/\s+/g, '-')].filter((part) => part !== '').join('-') + `.${kind}`,
+      name: `${[slugOf(lesson), name.replace(/\s+/g, '-')].filter((part) => part !== '').join('-')}.${kind}`,
       type,
       data: text,
     }))
@@ -59,7 +59,9 @@ const kinds: Readonly<Record<MadeKind, Make>> = {
   },
   async template(lesson, settings, { themes, fonts }) {
     const view = tracingView(lesson, settings.paper)
-    return [pageFile(`${slugOf(lesson)}-templates`, view, themes.page(settings.theme, 'tracing'), settings, fonts)]
+    return [
+      pageFile(`${slugOf(lesson)}-templates`, view, themes.page(settings.theme, 'tracing'), settings, fonts),
+    ]
   },
   async text(lesson) {
     const data = listingMarkdown(measuresListing(lesson))

@@ -25,7 +25,10 @@ export function FoundList({
       {open && (
         <ol>
           {found.map((one) => (
-            <li key={`${one.rule} ${one.from} ${one.message}`} class={`writing-note-${one.severity}`}>
+            <li
+              key={`${one.rule} ${one.from} ${one.message}`}
+              class={`writing-found writing-note-${one.severity}`}
+            >
               <button type="button" class="writing-list-go" onClick={() => goTo(one)}>
                 <strong>{severityWords[one.severity]}</strong>, line {one.line}:{' '}
                 <Rich text={`${one.message}.`} />
