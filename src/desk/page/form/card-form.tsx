@@ -115,9 +115,9 @@ function More({
   if (!form.editable || form.additions.length === 0) return null
   return (
     <section class="form-more" aria-labelledby="form-more">
-      <h3 id="form-more" tabIndex={-1} ref={heading}>
+      <h2 id="form-more" tabIndex={-1} ref={heading}>
         Put something on it
-      </h3>
+      </h2>
       <p class="form-more-list">
         {form.additions.map(({ what, label, name }) => (
           <button key={what} type="button" class="form-add" onClick={() => add(what, name)}>

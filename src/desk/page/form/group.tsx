@@ -51,7 +51,7 @@ export function Group(props: GroupProps) {
   if (whole)
     return (
       <section class="form-group" aria-label={group.title}>
-        <h3>{group.title}</h3>
+        <h2>{group.title}</h2>
         <Fields {...props} />
       </section>
     )

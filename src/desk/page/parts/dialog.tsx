@@ -30,12 +30,12 @@ export function Dialog({
       }}
     >
       <div class="dialog-sheet">
-        <header class="dialog-head">
+        <div class="dialog-head">
           <h2 id={id}>{title}</h2>
           <button type="button" class="quiet-button" onClick={() => own.current?.close()}>
             Put away
           </button>
-        </header>
+        </div>
         {children}
       </div>
     </dialog>

@@ -47,7 +47,7 @@ export function EarlierDialog({
               <button
                 type="button"
                 class="quiet-button"
-                aria-label={`Throw the version of ${when} away`}
+                aria-label={`Throw away the version of ${when}`}
                 onClick={() => {
                   show(versions.filter((other) => other !== version))
                   void keeper.forget(version)

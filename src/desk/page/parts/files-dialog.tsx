@@ -75,7 +75,7 @@ export function FilesDialog({
             <button
               type="button"
               class="quiet-button"
-              aria-label={`Throw ${one.path ?? one.name} away`}
+              aria-label={`Throw away ${one.path ?? one.name}`}
               onClick={() => {
                 setLeft(left.filter((other) => other !== one))
                 void keeper.dropLeft(one)
