@@ -9,6 +9,7 @@ import { writeDeclarations } from './declarations.js'
 import { buildDesk } from './desk-page.js'
 import { bundledPackages, licenceText } from './licences.js'
 import { motionPage } from './motion-page.js'
+import { screenPage } from './screen-page.js'
 
 const {
   values: { out },
@@ -62,6 +63,7 @@ const [command, ...others] = await Promise.all([
     entryPoints: { remark: 'src/lesson/plugin.ts', figures: 'src/draw/in-tree.ts' },
   }),
   build({ ...motionPage, outdir: out, metafile: true }),
+  build({ ...screenPage, outdir: out, metafile: true }),
 ])
 const [inDesk] = await Promise.all([buildDesk(join(out, 'desk.html')), writeDeclarations(join(out, 'types'))])
 

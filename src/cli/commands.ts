@@ -164,6 +164,14 @@ export const commands: Readonly<Record<string, Command>> = {
     flags: [...wishes, 'paper', 'theme', 'json', ...file],
     load: async () => (await import('./commands/motion.ts')).motion,
   },
+  screen: {
+    operands: 'LESSON',
+    least: 1,
+    most: 1,
+    help: 'write a page for the screen of a class: one large step at a time, by key, clicker or finger, with the time that is gone and left',
+    flags: [...wishes, 'paper', 'theme', 'json', ...file],
+    load: async () => (await import('./commands/screen.ts')).screen,
+  },
   export: {
     operands: 'LESSON',
     least: 1,

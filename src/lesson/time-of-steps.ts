@@ -1,10 +1,13 @@
 import type { Step } from './lesson.ts'
 
+/** What is to be known of a step to tell how long it takes. */
+export type TimedStep = Pick<Step, 'number' | 'minutes' | 'drying'>
+
 /**
  * How long steps take one after the other, in minutes: their own, and where a step needs what is not dry yet, the
  * waiting before it. What dries at the end is waited for. 0 when no step says its time.
  */
-export function timeOfSteps(steps: readonly Step[]): number {
+export function timeOfSteps(steps: readonly TimedStep[]): number {
   if (steps.every(({ minutes }) => minutes === undefined)) return 0
   let now = 0
   const wet: { dryAt: number; before: number }[] = []

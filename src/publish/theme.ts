@@ -4,6 +4,7 @@ import type { CatalogueView } from './catalogue-view.ts'
 import type { LabelsView } from './kit-labels.ts'
 import type { MotionView } from './motion/view.ts'
 import { ThemeError } from './problems.ts'
+import type { ScreenView } from './screen/view.ts'
 import type { SheetsView } from './sheets-view.ts'
 import type { SizeChartView } from './size-chart-view.ts'
 import { compileTemplate, type TemplateFile } from './template.ts'
@@ -55,6 +56,9 @@ export const loadLabelsTheme = (theme: string): Promise<Theme<LabelsView>> => lo
 
 /** Loads how a theme shows the fold in motion: `motion.hbs`, and `motion.css` on top, likewise. */
 export const loadMotionTheme = (theme: string): Promise<Theme<MotionView>> => loadPage(theme, 'motion')
+
+/** Loads how a theme shows a lesson on the screen of a class: `screen.hbs`, and `screen.css` on top, likewise. */
+export const loadScreenTheme = (theme: string): Promise<Theme<ScreenView>> => loadPage(theme, 'screen')
 
 /** Loads how a theme shows a cutting plan: `sheets.hbs`, and `sheets.css` on top, likewise. */
 export const loadSheetsTheme = (theme: string): Promise<Theme<SheetsView>> => loadPage(theme, 'sheets')

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
-import type { Browser } from 'puppeteer-core'
+import type { Browser, Page } from 'puppeteer-core'
 import { expect } from 'vitest'
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
@@ -20,9 +20,15 @@ export async function axeFindings(
   await page.setViewport({ width, height: 900 })
   await page.setContent(html)
   await page.waitForSelector(ready)
+  const found = await axeOn(page)
+  await page.close()
+  return found
+}
+
+/** The same of a page that is open, as it is now. */
+export async function axeOn(page: Page): Promise<string[]> {
   await page.evaluate(axe)
   const found = await page.evaluate('axe.run(document, { resultTypes: ["violations"] })')
-  await page.close()
   const { violations, passes } = found as {
     violations: { id: string; nodes: { html: string }[] }[]
     passes: { id: string }[]
