@@ -56,9 +56,9 @@ export function App({
           openLesson={() => setOver('files')}
         />
       ) : (
-        <div class={desk.writing.value ? 'table writes' : 'table'}>
+        <div class={desk.writing.value ? 'table writes' : 'table'} data-view={desk.view.value}>
+          <h1 class="unseen">{title ?? 'A lesson'}</h1>
           <header class="table-head">
-            <h1 class="unseen">{title ?? 'A lesson'}</h1>
             <Sentence desk={desk} themes={themeNames} />
             <KeepLine keeper={keeper} print={() => setOver('print')} another={() => setOver('files')} />
           </header>
