@@ -188,6 +188,14 @@ export const commands: Readonly<Record<string, Command>> = {
     flags: ['units', 'html', 'paper', 'theme', 'json', ...file],
     load: async () => (await choosing()).folds,
   },
+  library: {
+    operands: '[FOLDER]',
+    least: 0,
+    most: 1,
+    help: 'print every lesson of a folder in all its sizes, several at a time and only what has changed, with a page that leads to all of it and a report of what was found; `library.yaml` in the folder may ask for more; `-o` names the folder for the prints',
+    flags: ['jobs', 'watch', 'json', ...file],
+    load: async () => (await import('./commands/library.ts')).library,
+  },
   desk: {
     operands: '[FOLDER]',
     least: 0,

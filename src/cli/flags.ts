@@ -97,6 +97,12 @@ export const flags = {
     help: 'where on this computer the page is; 3653 unless said, or the next that is free',
   },
   open: { help: 'open the page in the browser' },
+  jobs: {
+    value: 'N',
+    read: readCount(1),
+    help: 'how much is made at the same time; as much as there are processor cores unless said',
+  },
+  watch: { help: 'go on until Ctrl-C, and print again what has been saved' },
   fix: { help: 'put names in the place of the plain numbers whose meaning is sure, in the lesson itself' },
   json: { help: 'answer in JSON, for other programs' },
   quiet: { help: 'print errors only' },

@@ -1,7 +1,7 @@
-import { NotOursError, OutsideError, ThemeError } from '../publish/problems.ts'
 import type { Outside } from './outside.ts'
 import { type Invocation, parse } from './parse.ts'
-import { exitCodes, UsageError } from './problems.ts'
+import { exitCodes } from './problems.ts'
+import { isUsage, told } from './told.ts'
 
 /**
  * Runs one command line, without the program's name. Never throws.
@@ -16,10 +16,6 @@ export async function run(argv: readonly string[], outside: Outside): Promise<nu
     return isUsage(error) ? exitCodes.wrongUsage : exitCodes.outside
   }
 }
-
-/** What another command line would cure. */
-const isUsage = (error: unknown): boolean =>
-  error instanceof UsageError || error instanceof NotOursError || error instanceof ThemeError
 
 async function dispatch({ name, command, operands, options }: Invocation, outside: Outside): Promise<number> {
   if (options.version) {
@@ -39,15 +35,4 @@ async function dispatch({ name, command, operands, options }: Invocation, outsid
   }
   outside.stderr(help)
   return exitCodes.wrongUsage
-}
-
-function told(error: unknown): string {
-  if (error instanceof NotOursError)
-    return `${error.message}\n  Name another place with \`-o\`, or overwrite it with \`--force\``
-  if (isUsage(error) || error instanceof OutsideError) {
-    const { message, suggestion } = error as UsageError
-    return suggestion === undefined ? message : `${message}\n  ${suggestion}`
-  }
-  // A mistake of ours: say so, with what helps to find it, rather than blame the lesson.
-  return `A mistake inside foldlore, not in your lesson\n${error instanceof Error ? error.stack : error}`
 }

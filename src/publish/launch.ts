@@ -14,9 +14,10 @@ const switches = ['--host-resolver-rules=MAP * ~NOTFOUND', '--font-render-hintin
  * Starts a browser without a window, that reaches no network. Close it when done.
  *
  * @param asked path of a browser; else one is found.
+ * @param quitsOnSignals whether Ctrl-C ends the program, browser and all; without it, whoever started it sees to that.
  * @throws NoBrowserError when there is none, or it does not start.
  */
-export async function startBrowser(asked?: string): Promise<Browser> {
+export async function startBrowser(asked?: string, { quitsOnSignals = true } = {}): Promise<Browser> {
   const [path, { default: puppeteer }] = await Promise.all([findBrowser(asked), import('puppeteer-core')])
   // Chromium refuses its sandbox to root, and only to root.
   const root = process.getuid?.() === 0
@@ -26,6 +27,9 @@ export async function startBrowser(asked?: string): Promise<Browser> {
       headless: 'shell',
       pipe: true,
       args: [...switches, ...(root ? ['--no-sandbox'] : [])],
+      handleSIGINT: quitsOnSignals,
+      handleSIGTERM: quitsOnSignals,
+      handleSIGHUP: quitsOnSignals,
       timeout: timeLimit,
       protocolTimeout: timeLimit,
     })
@@ -51,10 +55,15 @@ export async function openPage(browser: Browser): Promise<Page> {
 /** Ends a browser at once: it has nothing to keep, and leave-taking would take as long as printing. */
 export async function stopBrowser(browser: Browser): Promise<void> {
   const child = browser.process()
-  if (process.platform === 'win32' || !child?.pid || child.exitCode !== null) return browser.close()
-  const gone = once(child, 'exit')
-  // With all its helpers: puppeteer makes it the head of a group of its own.
-  process.kill(-child.pid, 'SIGKILL')
+  if (process.platform === 'win32' || !child?.pid) return browser.close()
+  // One that has ended, or was ended by another, says so no more.
+  const gone = child.exitCode === null && child.signalCode === null ? once(child, 'exit') : undefined
+  try {
+    // With all its helpers: puppeteer makes it the head of a group of its own.
+    process.kill(-child.pid, 'SIGKILL')
+  } catch {
+    // None of them is left.
+  }
   await gone
 }
 
