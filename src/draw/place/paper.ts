@@ -52,7 +52,11 @@ export function paperFor(view: PlaceView): (scale: number) => OnPaper {
     const laid = view.laid.map((own) => own.map((loop) => loop.map(place)))
     return {
       region,
-      ground: all.map((loop, i) => [clipToBox(loop, region), ...(windows[i] ?? [])]),
+      ground: all.flatMap((loop, i) => {
+        const seen = clipToBox(loop, region)
+        // A neighbour may lie wholly beyond what is drawn.
+        return seen.length > 2 ? [[seen, ...(windows[i] ?? [])]] : []
+      }),
       panels,
       edges: lines.slice(0, panels.length).flat(),
       hints: lines.slice(panels.length).flat(),
