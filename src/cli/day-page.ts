@@ -2,7 +2,7 @@ import { basename } from 'node:path'
 import { toHtml } from 'hast-util-to-html'
 import { h } from 'hastscript'
 import { handoutHtml } from '../publish/html.ts'
-import { loadTheme } from '../publish/theme.ts'
+import { loadStyle } from '../publish/theme.ts'
 import type { FileToWrite } from '../publish/write.ts'
 import type { ClassWork } from '../workshop/class/class-work.ts'
 import { runSheetListing } from '../workshop/class/run-sheet-listing.ts'
@@ -21,7 +21,7 @@ export async function dayPage(
   outside: Outside,
 ): Promise<Uint8Array> {
   const { theme, paper } = printSettings(options, outside)
-  const { css } = await loadTheme(theme)
+  const css = await loadStyle(theme)
   const names = new Set(files.map((one) => basename(one.path)))
   const rows = await Promise.all(
     prints.map(async (print) => {

@@ -7,7 +7,7 @@ import { listingBody } from '../publish/listing-body.ts'
 import { measureText } from '../publish/measure.ts'
 import type { Paper } from '../publish/page-css.ts'
 import { printPdf } from '../publish/pdf.ts'
-import { loadTheme } from '../publish/theme.ts'
+import { loadStyle } from '../publish/theme.ts'
 import type { Listing } from '../workshop/listing.ts'
 import type { Options } from './flags.ts'
 import type { Outside } from './outside.ts'
@@ -43,7 +43,7 @@ async function listingHtml(
   theme: string,
   paper: Paper,
 ): Promise<string> {
-  const { css } = await loadTheme(theme)
+  const css = await loadStyle(theme)
   const all = lessons.flatMap(({ cards, unit }) =>
     cards.map(({ card }) => measureText(formatSize(card.closed, unit))),
   )

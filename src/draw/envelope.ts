@@ -27,7 +27,7 @@ interface Stage {
   readonly words: string
 }
 
-/** The sheet of an envelope with its measures, and beside it how it is folded, step by step. */
+/** The sheet of an envelope with its measures, and beside it (or below, in a narrow room) how it is folded, step by step. */
 export function drawEnvelope(card: Card, envelope: Envelope, unit: Unit, options: FigureOptions): Sheet {
   const room = { ...usualRoom, ...options }
   const size = (options.text ?? usualText) * point
@@ -39,11 +39,13 @@ export function drawEnvelope(card: Card, envelope: Envelope, unit: Unit, options
   const palette = makePalette(structure)
   const has = picked(options.labels)
   const stages = stagesOf(envelope)
+  const grid = room.maxWidth >= leastRow ? 'row' : room.maxWidth >= leastBeside ? 'beside' : 'below'
   const draw = (scale: number): Mark[] => {
     const flat = flatMarks(parts, palette(piece.stock), scale, size, unit, has)
-    return [...flat, ...stageMarks(envelope, stages, flat, { scale, size, palette, has })]
+    return [...flat, ...stageMarks(envelope, stages, flat, { scale, size, palette, has, grid })]
   }
   const long = Math.max(toMm(piece.size.width), toMm(piece.size.height))
+  const { least, most } = leastAndMost(long, size)
   const entries = options.legend === false ? [] : flatLegend(parts, unit, has)
   return {
     marks: fitted(
@@ -52,7 +54,7 @@ export function drawEnvelope(card: Card, envelope: Envelope, unit: Unit, options
         return [...drawn, ...legend(drawn, entries, size, room.maxWidth - 1.5)]
       },
       room,
-      leastAndMost(long, size),
+      { least: grid === 'row' ? least : least * narrowLeast, most },
     ),
     title: 'The envelope, and how it is folded',
     alternative: `${flatWords(parts, unit, has)} ${said(envelope, stages, unit)}`,
@@ -85,24 +87,43 @@ const share = 0.5
 const gap = 4
 /** Words need this much, in text sizes, however narrow the drawing above them is. */
 const wordsWidth = 8
+const wideWords = 11.4
+/** Room that is less wide than this, in mm, has none for the row: then they stand two by two, beside the sheet or below. */
+const leastRow = 140
+const leastBeside = 100
+/** There the sheet may be drawn this much smaller than alone. */
+const narrowLeast = 0.7
+
+interface StageLook {
+  readonly scale: number
+  readonly size: number
+  readonly palette: Palette
+  readonly has: Picked
+  /** A row beside the sheet; two by two beside it; two by two below it. */
+  readonly grid: 'row' | 'beside' | 'below'
+}
 
 function stageMarks(
   { structure }: Envelope,
   stages: readonly Stage[],
   flat: readonly Mark[],
-  { scale, size, palette, has }: { scale: number; size: number; palette: Palette; has: Picked },
+  { scale, size, palette, has, grid }: StageLook,
 ): Mark[] {
   const [piece] = structure.pieces
   if (!piece) return []
   const own = scale * share
-  const width = Math.max(toMm(piece.size.width) * own, wordsWidth * size)
-  const { right } = boxOf(flat.map(({ box }) => box))
+  const width = Math.max(toMm(piece.size.width) * own, (grid === 'below' ? wideWords : wordsWidth) * size)
+  const { left: first, right, bottom: lowest } = boxOf(flat.map(({ box }) => box))
   const bottom = toMm(piece.size.height) * scale
-  return stages.flatMap(({ folded, moving, words }, i) => {
-    const left = right + gap + i * (width + gap)
+  const words = (grid === 'below' ? 2 : 3) * size * 1.25
+  const tall = toMm(piece.size.height) * own + words + gap
+  const top = grid === 'below' ? lowest : 0
+  return stages.flatMap(({ folded, moving, words: said }, i) => {
+    const column = grid === 'row' ? i : i % 2
+    const left = (grid === 'below' ? first : right + gap) + column * (width + gap)
     // Its words stand under it, at the level of the sheet's lower edge.
-    const lines = wrap(has('names') ? `${i + 1} ${words}` : `${i + 1}`, width + gap - 1, size * nameShare)
-    const low = bottom - 3 * size * 1.25
+    const lines = wrap(has('names') ? `${i + 1} ${said}` : `${i + 1}`, width + gap - 1, size * nameShare)
+    const low = (grid === 'row' ? bottom : top + (1 + Math.floor(i / 2)) * tall) - words
     const place = ([x, y]: Flat): Spot => [left + x * own, low - y * own]
     const loopOf = (name: string): Flat[] =>
       flatLoop(structure.plates.find((plate) => plate.name === name)?.outline ?? [])

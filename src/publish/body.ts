@@ -4,10 +4,12 @@ import type { Heading, List, ListItem, Nodes, Root } from 'mdast'
 import { visit } from 'unist-util-visit'
 import type { Finding } from '../length/finding.ts'
 import type { ProvenCard, Step } from '../lesson/lesson.ts'
+import { stepNames } from '../lesson/step-names.ts'
 import { dryingText, minutesText } from './facts.ts'
-import { type Draw, figureHast } from './figure.ts'
+import { type Draw, figureHast, type Rooms, rooms } from './figure.ts'
 import { type Html, html } from './html-text.ts'
 import { lessonFigures } from './lesson-figures.ts'
+import { type OwnCaution, ownCautions } from './own-cautions.ts'
 import { type Pictures, pictureUrl } from './picture-url.ts'
 import { definitionsIn, type ProseContext, proseHast, proseHtml } from './prose.ts'
 import { type Codes, noCodes, scanHast } from './scan.ts'
@@ -15,6 +17,8 @@ import { type Codes, noCodes, scanHast } from './scan.ts'
 /** One step as it is printed: its number in the gutter, its text, its figures beside it or across below it. */
 export interface StepView {
   readonly number: number
+  /** The first clause of what it says, without its numbers. */
+  readonly name: string
   readonly body: Html
   readonly minutes: string | null
   /** `Dries 20 min before step 7.` */
@@ -45,6 +49,7 @@ export interface BodyView {
   /** Steps and more that no heading stands above. */
   readonly before: readonly BlockView[]
   readonly stages: readonly StageView[]
+  readonly cautions: readonly OwnCaution[]
   readonly findings: readonly Finding[]
 }
 
@@ -56,10 +61,12 @@ export function bodyView(
   draw: Draw,
   pictures: Pictures,
   codes: Codes = noCodes,
+  space: Rooms = rooms,
 ): BodyView {
-  const { figures, findings } = lessonFigures(tree, cards, draw)
+  const { figures, findings } = lessonFigures(tree, cards, draw, space)
   const depths = headingDepths(tree)
   const definitions = definitionsIn(tree)
+  const names = stepNames(tree)
   let scans = 0
   const context = (hideMinutes: boolean, level: ProseContext['level']): ProseContext => ({
     definitions,
@@ -93,6 +100,7 @@ export function bodyView(
     const { minutes, drying } = steps.find((step) => step.number === number) ?? {}
     return {
       number,
+      name: names.get(number) ?? '',
       body: html(proseHtml(rest, inStep)),
       minutes: minutes === undefined ? null : minutesText(minutes),
       drying: drying ? dryingText(drying) : null,
@@ -141,6 +149,7 @@ export function bodyView(
         blocks: blocksOf(nodes),
       }
     }),
+    cautions: ownCautions(tree, inStep),
     findings,
   }
 }

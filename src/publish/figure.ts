@@ -30,11 +30,18 @@ export type Draw = (
 ) => Figure | { readonly findings: readonly Omit<Finding, 'place'>[] }
 
 /** Rooms on the page: beside a step's text, across the page below it, and on the first page. */
+export interface Rooms {
+  readonly beside: Room
+  readonly across: Room
+  readonly cover: Room
+}
+
+/** Those of a whole sheet of paper. */
 export const rooms = {
   beside: { maxWidth: 80, maxHeight: 50 },
   across: { maxWidth: 168, maxHeight: 62 },
   cover: { maxWidth: 96, maxHeight: 74 },
-} as const satisfies Record<string, Room>
+} as const satisfies Rooms
 
 /** Sequences and cutting plans read from left to right: they are worth the whole width. */
 const wide: ReadonlySet<FigureKind> = new Set<FigureKind>(['folding', 'sheet', 'envelope'])
@@ -55,13 +62,14 @@ export function fitFigure(
   show: FigureKind,
   of: string | undefined,
   options: DrawOptions,
+  space: Rooms = rooms,
 ): Fitted | { readonly findings: readonly Omit<Finding, 'place'>[] } {
   if (!wide.has(show)) {
-    const beside = draw(show, of, { ...rooms.beside, ...options })
+    const beside = draw(show, of, { ...space.beside, ...options })
     if ('findings' in beside) return beside
-    if (beside.width <= rooms.beside.maxWidth + 0.5) return { figure: beside, across: false }
+    if (beside.width <= space.beside.maxWidth + 0.5) return { figure: beside, across: false }
   }
-  const across = draw(show, of, { ...rooms.across, ...options })
+  const across = draw(show, of, { ...space.across, ...options })
   return 'findings' in across ? across : { figure: across, across: true }
 }
 

@@ -11,9 +11,11 @@ export interface ShippedFont {
   readonly axes: string
   readonly weights: string
   readonly style: string
+  /** Whether it makes real fractions of `7/8` when asked for `frac`; where it does not, measures are in another one. */
+  readonly fractions: boolean
 }
 
-/** The fonts that come with foldlore. All of them make real fractions of `7/8` when asked for `frac`. */
+/** The fonts that come with foldlore. */
 export const shippedFonts: readonly ShippedFont[] = [
   {
     family: 'Commissioner Variable',
@@ -22,6 +24,7 @@ export const shippedFonts: readonly ShippedFont[] = [
     axes: 'slnt',
     weights: '100 900',
     style: 'oblique 0deg 12deg',
+    fractions: true,
   },
   {
     // With its optical sizes: titles are drawn finer than text.
@@ -31,6 +34,17 @@ export const shippedFonts: readonly ShippedFont[] = [
     axes: 'opsz',
     weights: '200 900',
     style: 'normal',
+    fractions: true,
+  },
+  {
+    // It knows 1/2, and 7/8 as plain digits.
+    family: 'Atkinson Hyperlegible Next Variable',
+    package: '@fontsource-variable/atkinson-hyperlegible-next',
+    name: 'atkinson-hyperlegible-next',
+    axes: 'wght',
+    weights: '200 800',
+    style: 'normal',
+    fractions: false,
   },
 ]
 

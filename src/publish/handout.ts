@@ -7,8 +7,8 @@ import { startBrowser, stopBrowser } from './launch.ts'
 import { disk, type Outside } from './outside.ts'
 import type { Paper } from './page-css.ts'
 import { withSetting } from './page-html.ts'
-import { printHandout } from './pdf.ts'
 import { readPictures } from './pictures.ts'
+import { type Laying, layingOf, printLaid } from './print-made.ts'
 import { NoBrowserError } from './problems.ts'
 import { mustShowCautions } from './safety.ts'
 import { codesFor } from './scan.ts'
@@ -95,6 +95,7 @@ export async function publishHandout(
 /** A handout that is made and not yet printed: plain data, so that another thread can make it. */
 export interface MadeHandout {
   readonly html: string
+  readonly laying: Laying
 }
 
 /**
@@ -115,12 +116,18 @@ export async function makeHandout(
     readPictures(lesson.tree, options.folder ?? '.', outside),
     codesFor(lesson),
   ])
-  const { view, findings: ofFigures } = handoutView(lesson, figuresOf(lesson), pictures, codes)
+  const { view, findings: ofFigures } = handoutView(
+    lesson,
+    figuresOf(lesson),
+    pictures,
+    codes,
+    theme.print.rooms,
+  )
   const findings = [...lesson.findings, ...ofPictures, ...ofFigures]
   if (hasErrors(findings)) return { findings }
-  const html = await handoutHtml(view, theme, { paper, punched })
-  mustShowCautions(view.safety, html, options.theme)
-  return { page: { html }, findings }
+  const html = await handoutHtml(view, theme, { paper, punched, half: theme.print.pages === 'half' })
+  mustShowCautions(view.safety, html, options.theme, view.cautions)
+  return { page: { html, laying: layingOf(theme.print, paper) }, findings }
 }
 
 /**
@@ -129,9 +136,9 @@ export async function makeHandout(
  * @throws NoBrowserError, OutsideError.
  */
 export async function printMade(
-  { html }: MadeHandout,
+  { html, laying }: MadeHandout,
   browser?: Browser | Promise<Browser>,
 ): Promise<{ html: string; pdf: Uint8Array }> {
-  const { pdf, setting } = await printHandout(html, browser)
+  const { pdf, setting } = await printLaid(html, laying, browser)
   return { html: setting ? withSetting(html, setting) : html, pdf }
 }

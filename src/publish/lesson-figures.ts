@@ -4,7 +4,7 @@ import { figureTargets } from '../lesson/figure-target.ts'
 import type { ProvenCard } from '../lesson/lesson.ts'
 import type { FigureNode } from '../lesson/nodes.ts'
 import { placeOf } from '../lesson/source.ts'
-import { type Draw, type Fitted, fitFigure } from './figure.ts'
+import { type Draw, type Fitted, fitFigure, type Rooms, rooms } from './figure.ts'
 import { atOneScale, familyOf } from './shared-scale.ts'
 
 /** A figure of the lesson as it is printed, with an id that no other one on the page has. */
@@ -32,16 +32,23 @@ export function lessonFigures(
   tree: Root,
   cards: readonly ProvenCard[],
   draw: Draw,
+  space: Rooms = rooms,
 ): { figures: ReadonlyMap<FigureNode, PlacedFigure>; findings: readonly Finding[] } {
   const findings: Finding[] = []
   const figures = new Map<FigureNode, PlacedFigure>()
   const drawnAs = ({ node, id, step }: Standing, mostScale?: number) =>
-    fitFigure(draw, node.show, node.of, {
-      key: id,
-      ...(node.labels && { labels: node.labels }),
-      ...(step !== undefined && { step }),
-      ...(mostScale !== undefined && { mostScale }),
-    })
+    fitFigure(
+      draw,
+      node.show,
+      node.of,
+      {
+        key: id,
+        ...(node.labels && { labels: node.labels }),
+        ...(step !== undefined && { step }),
+        ...(mostScale !== undefined && { mostScale }),
+      },
+      space,
+    )
   const standing = standingIn(tree)
   for (const one of standing) {
     const drawn = drawnAs(one)

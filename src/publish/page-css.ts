@@ -6,6 +6,14 @@ import type { HandoutView } from './view.ts'
 export const papers = { a4: 'A4', letter: 'Letter' } as const
 export type Paper = keyof typeof papers
 
+/** How a page lies on a sheet of paper: whether on its long side, and whether it is half of one that lies so. */
+export interface PageShape {
+  /** Whether to leave room for holes on the left. */
+  readonly punched?: boolean
+  readonly lying?: boolean
+  readonly half?: boolean
+}
+
 /** Width and height of a paper in mm. */
 export function paperSize(paper: Paper): { width: number; height: number } {
   const size = sheetSize(papers[paper])
@@ -14,16 +22,28 @@ export function paperSize(paper: Paper): { width: number; height: number } {
   return { width: numberIn(size.width, 'mm'), height: numberIn(size.height, 'mm') }
 }
 
+function lyingSize(paper: Paper): { width: number; height: number } {
+  const { width, height } = paperSize(paper)
+  return { width: height, height: width }
+}
+
+/** Width and height in mm of a page of which two stand beside each other on a paper. */
+export function halfSize(paper: Paper): { width: number; height: number } {
+  const { width, height } = lyingSize(paper)
+  return { width: width / 2, height }
+}
+
 /**
  * What the page box says: its size, and in its foot the lesson, which print this is, and the page. How that looks is up
  * to the theme's own `@page`.
  *
- * @param punched whether to leave room for holes on the left.
- * @param lying whether the paper lies on its long side.
  */
-export function pageCss(foot: HandoutView['foot'], paper: Paper, punched = false, lying = false): string {
-  const { width: short, height: long } = paperSize(paper)
-  const [width, height] = lying ? [long, short] : [short, long]
+export function pageCss(
+  foot: HandoutView['foot'],
+  paper: Paper,
+  { punched = false, lying = false, half = false }: PageShape = {},
+): string {
+  const { width, height } = half ? halfSize(paper) : lying ? lyingSize(paper) : paperSize(paper)
   return `@page{size:${width}mm ${height}mm;${punched ? 'margin-left:24mm;' : ''}@bottom-left{content:${quoted(foot.title)}}@bottom-center{content:${quoted(foot.print)}}@bottom-right{content:"page\\a0 " counter(page) " of\\a0 " counter(pages)}}`
 }
 

@@ -1,8 +1,7 @@
 import { escapeHtml } from './html-text.ts'
 import { htmlMark } from './our-marks.ts'
-import { type Paper, pageCss } from './page-css.ts'
+import { type PageShape, type Paper, pageCss } from './page-css.ts'
 import { endLinks, trial } from './page-ends.ts'
-import type { Setting } from './setting.ts'
 import type { HandoutView } from './view.ts'
 
 /** Nothing is fetched and nothing runs: styles stand in the page, fonts and pictures are data. */
@@ -17,10 +16,8 @@ const base = `svg{word-spacing:0;letter-spacing:0;font-variant:normal;font-featu
 .${trial} *{visibility:hidden!important}`
 
 /** How a page is made. */
-export interface PageSettings {
+export interface PageSettings extends PageShape {
   readonly paper: Paper
-  readonly punched?: boolean
-  readonly lying?: boolean
 }
 
 /** The one program that may run in a page, with its hash as a content policy names it. */
@@ -42,9 +39,7 @@ export interface PageParts {
 /**
  * One HTML page that stands alone, of its parts.
  *
- * @param paper what it is to be printed on.
- * @param punched whether to leave room for holes on the left.
- * @param lying whether the paper lies on its long side.
+ * @param settings what it is to be printed on, and how it lies there.
  */
 export function pageHtml(
   view: PageHead,
@@ -86,11 +81,11 @@ export function bodyText(said: string): string {
 export const pageStyle = (
   css: string,
   { foot }: Pick<PageHead, 'foot'>,
-  { paper, punched = false, lying = false }: PageSettings,
-): string => `${base}\n${styleText(css)}\n${pageCss(foot, paper, punched, lying)}`
+  { paper, ...shape }: PageSettings,
+): string => `${base}\n${styleText(css)}\n${pageCss(foot, paper, shape)}`
 
 /** The same page in another setting of its theme. */
-export const withSetting = (page: string, setting: Setting): string =>
+export const withSetting = (page: string, setting: string): string =>
   page.replace('<html ', `<html class="${setting}" `)
 
 /**

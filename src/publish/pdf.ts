@@ -4,14 +4,14 @@ import { layoutOf } from './layout.ts'
 import { trial } from './page-ends.ts'
 import { markOurs } from './pdf-mark.ts'
 import { OutsideError } from './problems.ts'
-import { bestLayout, type Layout, type Setting } from './setting.ts'
+import { bestLayout, type Layout } from './setting.ts'
 
 /** A printed page. */
 export interface Print {
   readonly pdf: Uint8Array
   readonly pages: number
-  /** The other setting that was taken, if its pages fall better. */
-  readonly setting?: Setting
+  /** Class of the root in the other setting that was taken, if its pages fall better. */
+  readonly setting?: string
 }
 
 /**
@@ -35,7 +35,7 @@ export const printHandout = (html: string, browser?: Browser | Promise<Browser>)
 
 /**
  * Prints a page on as few sheets as its settings allow, up to two, in the first of them that allows it; if none does, in
- * the last.
+ * the last, and with it on as many as it takes.
  *
  * @param settings classes of the root; each of them must take no more room than the one before it.
  * @param width of the text on the paper, in mm: a setting in which a table is wider is none.
@@ -44,14 +44,16 @@ export const printOnFewPages = (
   html: string,
   settings: readonly string[],
   width: number,
-  browser: Browser | Promise<Browser>,
-): Promise<Uint8Array> =>
+  browser?: Browser | Promise<Browser>,
+): Promise<Print> =>
   inPage(html, browser, async (page) => {
     await page.emulateMediaType('print')
     await page.setViewport({ width: Math.floor((width * 96) / 25.4), height: 800 })
-    const setting = (await firstWithin(page, settings, 1)) ?? (await firstWithin(page, settings, 2))
-    await setClass(page, setting ?? settings.at(-1) ?? '')
-    return markOurs(await pdfOf(page))
+    const found = (await firstWithin(page, settings, 1)) ?? (await firstWithin(page, settings, 2))
+    const setting = found ?? settings.at(-1) ?? ''
+    await setClass(page, setting)
+    const pdf = markOurs(await pdfOf(page))
+    return { pdf, pages: layoutOf(pdf).pages, setting }
   })
 
 /** The first setting whose text takes so many pages at most. */

@@ -27,12 +27,13 @@ const margins = 28
  * @param page made of `view` and for `paper`.
  * @throws what `printPdf` throws.
  */
-export function sizeChartPdf(
+export async function sizeChartPdf(
   view: SizeChartView,
   page: string,
   paper: Paper,
   browser: Browser | Promise<Browser>,
 ): Promise<Uint8Array> {
   const { width, height } = paperSize(paper)
-  return printOnFewPages(page, chartSettings, (lies(view) ? height : width) - margins, browser)
+  const across = (lies(view) ? height : width) - margins
+  return (await printOnFewPages(page, chartSettings, across, browser)).pdf
 }

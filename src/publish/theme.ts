@@ -1,14 +1,13 @@
-import { readdir, readFile } from 'node:fs/promises'
-import { join, parse } from 'node:path'
 import type { CatalogueView } from './catalogue-view.ts'
 import type { LabelsView } from './kit-labels.ts'
 import type { MotionView } from './motion/view.ts'
-import { ThemeError } from './problems.ts'
+import { onePageTypes } from './one-page.ts'
 import type { ScreenView } from './screen/view.ts'
 import type { SheetsView } from './sheets-view.ts'
 import type { SizeChartView } from './size-chart-view.ts'
-import { compileTemplate, type TemplateFile } from './template.ts'
-import { themeFolder } from './theme-folder.ts'
+import { compileTemplate } from './template.ts'
+import { partials, styles, template, themeFiles } from './theme-files.ts'
+import { readThemePrint, type ThemePrint, usualPrint } from './theme-print.ts'
 import type { TracingView } from './tracing-view.ts'
 import type { HandoutView } from './view.ts'
 
@@ -19,21 +18,34 @@ export interface Theme<View = HandoutView> {
   readonly body: (view: View) => string
 }
 
+/** How a theme shows handouts, and how it lays them on paper. */
+export interface HandoutTheme extends Theme {
+  readonly print: ThemePrint
+}
+
 /**
- * Loads a theme: a folder with `handout.hbs`, `handout.css` and, if it likes, `partials/NAME.hbs`.
+ * Loads a theme: a folder with `handout.hbs`, `handout.css`, `partials/NAME.hbs` and `theme.yaml`, as far as it wants any
+ * of them other than the step sheet has them. What it lacks is taken from there, and its style sheets come on top.
  *
  * @param theme the name of one that comes with foldlore, or the path of a folder.
- * @throws ThemeError when there is no such theme, or with file and line when its template is broken.
+ * @throws ThemeError when there is no such theme, or with file and line when a file of it is broken.
  */
-export async function loadTheme(theme: string): Promise<Theme> {
-  const folder = await themeFolder(theme)
-  const [main, css, partials] = await Promise.all([
-    readPart(folder, 'handout.hbs'),
-    readPart(folder, 'handout.css'),
-    readPartials(join(folder, 'partials')),
+export async function loadTheme(theme: string): Promise<HandoutTheme> {
+  const files = await themeFiles(theme)
+  const [main, parts, settings] = await Promise.all([
+    template(files, 'handout.hbs'),
+    partials(files),
+    files.own('theme.yaml'),
   ])
-  return { css: css.text, body: compileTemplate(main, partials) }
+  const print = settings ? readThemePrint(settings.text, settings.path) : usualPrint
+  const sheets = await styles(files, 'handout.css', print.pages === 'half' ? ['half-page.css'] : [])
+  const css = print.fit === 'one page' ? `${onePageTypes}\n${sheets}` : sheets
+  return { css, body: compileTemplate(main, parts), print }
 }
+
+/** The style sheet of a theme for lists on whole pages. Throws ThemeError when there is no such theme. */
+export const loadStyle = async (theme: string): Promise<string> =>
+  styles(await themeFiles(theme), 'handout.css')
 
 /**
  * Loads how a theme shows the catalogue of folds: `catalogue.hbs`, and `catalogue.css` on top of the style sheet of its
@@ -64,31 +76,11 @@ export const loadScreenTheme = (theme: string): Promise<Theme<ScreenView>> => lo
 export const loadSheetsTheme = (theme: string): Promise<Theme<SheetsView>> => loadPage(theme, 'sheets')
 
 async function loadPage<View extends object>(theme: string, page: string): Promise<Theme<View>> {
-  const folder = await themeFolder(theme)
+  const files = await themeFiles(theme)
   const [main, base, own] = await Promise.all([
-    readPart(folder, `${page}.hbs`),
-    readPart(folder, 'handout.css'),
-    readPart(folder, `${page}.css`),
+    template(files, `${page}.hbs`),
+    styles(files, 'handout.css'),
+    styles(files, `${page}.css`),
   ])
-  return { css: `${base.text}\n${own.text}`, body: compileTemplate(main) }
-}
-
-async function readPart(folder: string, name: string): Promise<TemplateFile> {
-  const path = join(folder, name)
-  try {
-    return { path, text: await readFile(path, 'utf8') }
-  } catch {
-    throw new ThemeError(
-      `The theme in \`${folder}\` has no \`${name}\``,
-      'Add that file, or choose another theme',
-    )
-  }
-}
-
-async function readPartials(folder: string): Promise<Map<string, TemplateFile>> {
-  const names = await readdir(folder).catch(() => [])
-  const files = names.filter((name) => name.endsWith('.hbs')).sort()
-  return new Map(
-    await Promise.all(files.map(async (name) => [parse(name).name, await readPart(folder, name)] as const)),
-  )
+  return { css: `${base}\n${own}`, body: compileTemplate(main) }
 }

@@ -9,11 +9,12 @@ import { timeOfSteps } from '../lesson/time-of-steps.ts'
 import { type BlockView, bodyView, type StageView } from './body.ts'
 import { type CardView, cardView, shutText } from './card-view.ts'
 import { levelWords, timeText } from './facts.ts'
-import { type Draw, figureHast, fitFigure, rooms } from './figure.ts'
+import { type Draw, figureHast, fitFigure, type Rooms, rooms } from './figure.ts'
 import { type Html, html } from './html-text.ts'
 import { measureText } from './measure.ts'
 import { measureHtml } from './measure-html.ts'
 import { type NeedGroup, needsView } from './needs.ts'
+import type { OwnCaution } from './own-cautions.ts'
 import type { Pictures } from './picture-url.ts'
 import { type SafetyView, safetyView } from './safety.ts'
 import { type Codes, noCodes, videoHast } from './scan.ts'
@@ -41,6 +42,8 @@ export interface HandoutView {
   readonly intro: Html | null
   /** What is to be minded before the first step, if the lesson does not say it all itself. */
   readonly safety: SafetyView | null
+  /** What the lesson itself says to mind, for a theme that does not print its steps whole. */
+  readonly cautions: readonly OwnCaution[]
   readonly before: readonly BlockView[]
   readonly stages: readonly StageView[]
   /** A figure of the envelope, if there is one that the lesson does not speak of itself. */
@@ -56,17 +59,19 @@ export interface HandoutView {
  * @param draw draws figures of its cards.
  * @param pictures data of the pictures it shows.
  * @param codes draws the codes of its links.
+ * @param space what room its figures have.
  */
 export function handoutView(
   lesson: FilledLesson,
   draw: Draw,
   pictures: Pictures = new Map(),
   codes: Codes = noCodes,
+  space: Rooms = rooms,
 ): { view: HandoutView; findings: Finding[] } {
   const { frontMatter, unit, grid, tree, steps } = lesson
   const cards = lesson.cards.map(({ card }) => card)
   const main = mainCard(cards)
-  const body = bodyView(tree, steps, lesson.cards, draw, pictures, codes)
+  const body = bodyView(tree, steps, lesson.cards, draw, pictures, codes, space)
   const minutes = timeOfSteps(steps)
   const view: HandoutView = {
     title: frontMatter.title,
@@ -77,15 +82,16 @@ export function handoutView(
     unit: unitWords[unit],
     grid: measureHtml(formatGrid(grid)),
     foot: { title: frontMatter.title, print: printWords(lesson) },
-    cover: main ? coverOf(draw) : null,
+    cover: main ? coverOf(draw, space) : null,
     needs: needsView(cards, lesson.supplies, unit, grid),
     cards: lesson.cards.map((card) => cardView(card, unit, grid)),
     several: cards.length > 1,
     intro: body.intro,
     safety: safetyView(lesson),
+    cautions: body.cautions,
     before: body.before,
     stages: body.stages,
-    envelope: main?.envelope && !speaksOfEnvelope(tree) ? { figure: envelopeFigure(draw) } : null,
+    envelope: main?.envelope && !speaksOfEnvelope(tree) ? { figure: envelopeFigure(draw, space) } : null,
     video: frontMatter.video === undefined ? null : html(toHtml(videoHast(frontMatter.video, codes))),
     credits: frontMatter.credits ?? null,
   }
@@ -102,17 +108,17 @@ export function printWords({ cards, unit }: Pick<FilledLesson, 'cards' | 'unit'>
 const unitWords = { in: 'inches', mm: 'millimetres' } as const
 
 /** What the lesson becomes, as large as the first page allows: standing, or shut when it does not stand. */
-function coverOf(draw: Draw): Html | null {
+function coverOf(draw: Draw, space: Rooms): Html | null {
   for (const show of ['standing', 'closed'] as const) {
-    const drawn = draw(show, undefined, { ...rooms.cover, key: 'cover' })
+    const drawn = draw(show, undefined, { ...space.cover, key: 'cover' })
     if (!('findings' in drawn))
       return html(toHtml(figureHast({ figure: drawn, across: false }, [], show, 'cover')))
   }
   return null
 }
 
-function envelopeFigure(draw: Draw): Html | null {
-  const fitted = fitFigure(draw, 'envelope', undefined, { key: 'envelope' })
+function envelopeFigure(draw: Draw, space: Rooms): Html | null {
+  const fitted = fitFigure(draw, 'envelope', undefined, { key: 'envelope' }, space)
   return 'findings' in fitted ? null : html(toHtml(figureHast(fitted, [], 'envelope', 'envelope')))
 }
 

@@ -5,6 +5,7 @@ import { withBrowser } from './with-browser.ts'
 
 const browser = withBrowser()
 const families = shippedFonts.map(({ family }) => family)
+const withFractions = shippedFonts.filter(({ fractions }) => fractions).map(({ family }) => family)
 const names = families.join(' ')
 
 /** Widths in px of texts set in a font at 100 px, plain and with real fractions. */
@@ -38,12 +39,24 @@ async function widths(
   }))
 }
 
-test.each(families)('%s makes real fractions: they are narrower than their plain digits', async (family) => {
-  const found = await widths(family, ['1/2', '7/8', '3/4', '5/16', '13/16', '31/32'])
-  for (const { plain, frac, font } of found) {
-    expect(font).toBe(true)
-    expect(plain).toBeGreaterThan(0)
-    expect(frac).toBeLessThan(0.9 * plain)
+test.each(withFractions)(
+  '%s makes real fractions: they are narrower than their plain digits',
+  async (family) => {
+    const found = await widths(family, ['1/2', '7/8', '3/4', '5/16', '13/16', '31/32'])
+    for (const { plain, frac, font } of found) {
+      expect(font).toBe(true)
+      expect(plain).toBeGreaterThan(0)
+      expect(frac).toBeLessThan(0.9 * plain)
+    }
+  },
+)
+
+test('a font that is said to have none makes plain digits of some, so measures must not be set in it', async () => {
+  for (const { family, fractions } of shippedFonts) {
+    if (fractions) continue
+    const found = await widths(family, ['7/8', '5/16', '13/16', '31/32'])
+    for (const { plain, font } of found) expect([font, plain > 0]).toEqual([true, true])
+    expect(found.some(({ plain, frac }) => frac > 0.9 * plain)).toBe(true)
   }
 })
 

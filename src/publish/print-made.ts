@@ -1,0 +1,44 @@
+import type { Browser } from 'puppeteer-core'
+import type { Sheeting } from './impose/sheet-order.ts'
+import { onePageSettings } from './one-page.ts'
+import { halfSize, type Paper, paperSize } from './page-css.ts'
+import { type Print, printHandout, printOnFewPages } from './pdf.ts'
+import type { ThemePrint } from './theme-print.ts'
+
+/** How a page that is made is printed: plain data. */
+export interface Laying {
+  readonly sheets: Sheeting
+  /** Width of the text in mm, where all is set as small as it must be for one page. */
+  readonly onePage?: number
+}
+
+/** Margins on both sides together, in mm; a theme with wider ones has less room across, and its tables must fit. */
+const margins = 16
+
+/** How a theme has its handouts printed on a paper. */
+export const layingOf = ({ sheets, fit, pages }: ThemePrint, paper: Paper): Laying => ({
+  sheets,
+  ...(fit === 'one page' && {
+    onePage: (pages === 'half' ? halfSize(paper) : paperSize(paper)).width - margins,
+  }),
+})
+
+/**
+ * Prints the page of a handout as its theme wants it: its pages in the setting in which they fall best, and put on sheets.
+ *
+ * @returns the number of pages is that of the lesson, not of the sheets.
+ * @throws what `printPdf` throws.
+ */
+export async function printLaid(
+  html: string,
+  { sheets, onePage }: Laying,
+  browser?: Browser | Promise<Browser>,
+): Promise<Print> {
+  const print =
+    onePage === undefined
+      ? await printHandout(html, browser)
+      : await printOnFewPages(html, onePageSettings, onePage, browser)
+  if (sheets === 'single') return print
+  const { imposePdf } = await import('./impose/impose.ts')
+  return { ...print, pdf: await imposePdf(print.pdf, sheets) }
+}
