@@ -12,14 +12,14 @@ export interface Laying {
   readonly onePage?: number
 }
 
-/** Margins on both sides together, in mm; a theme with wider ones has less room across, and its tables must fit. */
-const margins = 16
+/** Margins on both sides together, in mm, as the style sheets have them; a theme with narrower ones only leaves some room. */
+const margins = { whole: 28, half: 22 } as const
 
 /** How a theme has its handouts printed on a paper. */
 export const layingOf = ({ sheets, fit, pages }: ThemePrint, paper: Paper): Laying => ({
   sheets,
   ...(fit === 'one page' && {
-    onePage: (pages === 'half' ? halfSize(paper) : paperSize(paper)).width - margins,
+    onePage: (pages === 'half' ? halfSize(paper) : paperSize(paper)).width - margins[pages],
   }),
 })
 
