@@ -4,7 +4,7 @@ import { expect, test } from 'vitest'
 import { small } from '../lessons.ts'
 import { brokenFiles, filesIn, folderOf, withProgram, write } from './program.ts'
 
-const { run } = withProgram()
+const { run, start } = withProgram()
 const named = (title: string): string => small.replace('Low tide', title)
 const wrong = small.replace('{base.scores}', '{base.scors}')
 
@@ -96,11 +96,8 @@ test('a library file asks for more prints, and one with a mistake prints nothing
 
 test('without a browser the pages are there, and what is missing is told once', async () => {
   const folder = folderOf({ 'a.md': small, 'b.md': small })
-  const old = process.env.FOLDLORE_BROWSER
-  process.env.FOLDLORE_BROWSER = '/none/chrome'
-  const { code, err } = await run('library', folder, '--quiet')
-  if (old === undefined) delete process.env.FOLDLORE_BROWSER
-  else process.env.FOLDLORE_BROWSER = old
+  const { code, err } = await start(['library', folder, '--quiet'], { FOLDLORE_BROWSER: '/none/chrome' })
+    .ended
   expect(code).toBe(3)
   expect(err.match(/There is no browser at/g)).toHaveLength(1)
   expect(err).toContain('Concerns a.md, b.md')
