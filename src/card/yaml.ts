@@ -1,5 +1,6 @@
 import { isAlias, isMap, isScalar, isSeq, LineCounter, type Node, parseDocument, Scalar } from 'yaml'
 import type { Finding, Place } from '../length/finding.ts'
+import { tooDeepAt } from './yaml-depth.ts'
 
 /** A YAML text inside a file: a fenced block, the front matter, or a file of its own. */
 export interface YamlBlock {
@@ -48,7 +49,8 @@ export function readYaml(block: Pick<YamlBlock, 'text' | 'place'>): {
   const lines = new LineCounter()
   lines.addNewLine(0)
   for (const { index } of block.text.matchAll(/\n/g)) lines.addNewLine(index + 1)
-  const document = parseDocument(block.text, {
+  const deep = tooDeepAt(block.text)
+  const document = parseDocument(deep === undefined ? block.text : '', {
     version: '1.2',
     schema: 'failsafe',
     merge: false,
@@ -62,6 +64,14 @@ export function readYaml(block: Pick<YamlBlock, 'text' | 'place'>): {
       end: block.place.offset + end,
     }
   }
+  if (deep !== undefined)
+    findings.push({
+      rule: 'yaml',
+      severity: 'error',
+      message: 'This is nested too deeply',
+      suggestion: 'Take a level out',
+      place: placeOf(deep, deep + 1),
+    })
   for (const error of document.errors) {
     const [start, end] = error.pos
     findings.push({

@@ -1,0 +1,23 @@
+import { expect, test } from 'vitest'
+import { readYaml } from '../../src/card/yaml.ts'
+
+const read = (text: string) => readYaml({ text, place: { line: 1, column: 1, offset: 0 } })
+const indented = Array.from({ length: 3000 }, (_, i) => `${' '.repeat(i)}a:`).join('\n')
+
+test.each([
+  ['brackets', '['.repeat(3000), 1, 101],
+  ['braces', `x: 1\ny: ${'{a: '.repeat(9000)}`, 2, 404],
+  ['dashes', '- '.repeat(20_000), 1, 1],
+  ['question marks', '? '.repeat(5000), 1, 1],
+  ['indents', indented, 101, 101],
+])('thousands of %s are told once, where they get too deep', (_, text, line, column) => {
+  expect(read(text).findings).toMatchObject([
+    { message: 'This is nested too deeply', place: { line, column } },
+  ])
+})
+
+test('many lines, long lists and closed brackets are not deep', () => {
+  const long = `list: [${'[1], '.repeat(400)}]\n`
+  const lines = Array.from({ length: 400 }, (_, i) => `k${i}:\n  - a: {b: 1}\n  - c`).join('\n')
+  expect(read(long + lines).findings).toEqual([])
+})
