@@ -1,0 +1,36 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { startTrial, type Trial } from './trial.ts'
+import { wrongWith } from './wrong.ts'
+
+let trial: Trial
+beforeAll(async () => {
+  trial = await startTrial(20_000)
+})
+afterAll(() => trial.end())
+
+describe('what is looked for', () => {
+  const fine = { texts: ['Cut the base.'], findings: [{ rule: 'a', message: 'No', line: 1, column: 1 }] }
+
+  test('nothing, where all is well', () => expect(wrongWith('# A', fine)).toBeUndefined())
+
+  test.each(['Cut undefined', 'NaN mm', '[object Object]', 'A mistake inside foldlore'])('%s', (said) => {
+    expect(wrongWith('# A', { ...fine, texts: [said] })).toContain(said.slice(0, 8).trim().split(' ').at(-1))
+  })
+
+  test('words of the text itself are no slip', () => {
+    expect(wrongWith('# undefined', { ...fine, texts: ['Unexpected `undefined`'] })).toBeUndefined()
+  })
+
+  test.each([{ line: 0, column: 1 }, { line: 900, column: 1 }, {}])('a finding at %o', (place) => {
+    expect(wrongWith('# A', { ...fine, findings: [{ rule: 'a', message: 'No', ...place }] })).toMatch(
+      /The rule a/,
+    )
+  })
+
+  test('a program that does not answer in time is ended, and the next text is tried', async () => {
+    const hasty = await startTrial(1)
+    expect(await hasty.of('lesson', '# A')).toBe('It takes longer than 0.001 s')
+    hasty.end()
+    expect(await trial.of('measure', 'base.width')).toBeUndefined()
+  })
+})

@@ -1,0 +1,38 @@
+import fc from 'fast-check'
+import { corpus } from './corpus.ts'
+import { textsLike } from './texts.ts'
+import type { Trial } from './trial.ts'
+
+/** What came of trying texts at one entry. */
+export interface Outcome {
+  readonly entry: string
+  readonly tried: number
+  /** The smallest text found for which something is wrong, and what. */
+  readonly failure?: { readonly text: string; readonly wrong: string }
+}
+
+/**
+ * Tries texts at an entry until the time is up or something is wrong.
+ *
+ * @param time in ms; what is wrong is made smaller for as long again at most.
+ * @param seed the same one gives the same texts.
+ */
+export async function fuzz(trial: Trial, entry: string, time: number, seed: number): Promise<Outcome> {
+  let tried = 0
+  let failure: Outcome['failure']
+  const end = Date.now() + 2 * time
+  const property = fc.asyncProperty(textsLike(corpus[entry] ?? []), async (text) => {
+    if (failure && Date.now() > end) return
+    tried++
+    const wrong = await trial.of(entry, text)
+    if (wrong === undefined) return
+    failure = { text, wrong }
+    throw new Error(wrong)
+  })
+  await fc.check(property, {
+    seed,
+    numRuns: 1_000_000,
+    interruptAfterTimeLimit: time,
+  })
+  return { entry, tried, ...(failure && { failure }) }
+}
