@@ -5,6 +5,9 @@ import { type Token, tokens } from './tokens.ts'
 /** An expression nested deeper than this is refused rather than followed. */
 const deepest = 50
 
+/** Longer than any sum that a teacher checks by eye; what is far longer takes very long to read. */
+const longest = 1000
+
 /** A measure as it stands in braces: an expression, and the unit it is to be printed in if it says `as mm`. */
 export interface Measure {
   readonly expression: Expression
@@ -23,6 +26,13 @@ export interface Measure {
  * @throws ExpressionError with the place of what was not expected.
  */
 export function parseMeasure(text: string): Measure {
+  if (text.length > longest)
+    throw new ExpressionError(
+      'expression',
+      `This measure is ${text.length} characters long, and ${longest} is the most`,
+      { start: 0, end: text.length },
+      'Give its parts names of their own',
+    )
   const reader = new Reader(text)
   const expression = reader.pair(0)
   const unit = reader.unitWanted()

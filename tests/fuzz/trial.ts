@@ -45,7 +45,8 @@ const answer = (program: ChildProcess, question: object, limit: number): Promise
       program.off('message', done).off('exit', died)
       resolve(text)
     }
-    const died = (): void => done('It ends the program')
+    const died = (code: number | null, signal: string | null): void =>
+      done(`It ends the program: ${signal ?? `exit code ${code}`}`)
     const timer = setTimeout(() => {
       program.kill('SIGKILL')
       done(`It takes longer than ${limit / 1000} s`)
