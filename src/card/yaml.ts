@@ -32,6 +32,8 @@ export type Fields = ReadonlyMap<string, Field>
 
 /** Anchors and aliases may not blow a small file up. */
 const mostAliases = 20
+/** In a text that is no YAML at all each word is a mistake: so many are told. */
+const mostMistakes = 50
 /** A file nested deeper than this is refused rather than followed. */
 const deepest = 20
 
@@ -54,6 +56,8 @@ export function readYaml(block: Pick<YamlBlock, 'text' | 'place'>): {
     version: '1.2',
     schema: 'failsafe',
     merge: false,
+    // Its own drawing of each mistake is not shown, and takes long in a long text.
+    prettyErrors: false,
   })
   const placeOf = (start: number, end: number): Place => {
     const { line, col } = lines.linePos(start)
@@ -72,7 +76,7 @@ export function readYaml(block: Pick<YamlBlock, 'text' | 'place'>): {
       suggestion: 'Take a level out',
       place: placeOf(deep, deep + 1),
     })
-  for (const error of document.errors) {
+  for (const error of document.errors.slice(0, mostMistakes)) {
     const [start, end] = error.pos
     findings.push({
       rule: 'yaml',

@@ -21,3 +21,10 @@ test('many lines, long lists and closed brackets are not deep', () => {
   const lines = Array.from({ length: 400 }, (_, i) => `k${i}:\n  - a: {b: 1}\n  - c`).join('\n')
   expect(read(long + lines).findings).toEqual([])
 })
+
+test('a long text that is no YAML at all is told soon, and not word by word', () => {
+  const { findings } = read(`a: b\n${'::figure[a]{show=flat of=base} '.repeat(3000)}`)
+  expect(findings.length).toBeGreaterThan(0)
+  expect(findings.length).toBeLessThanOrEqual(50)
+  expect(findings[0]?.message).toMatch(/^This is not well-formed YAML: [A-Z][^\n]*$/)
+}, 5000)
