@@ -22,9 +22,14 @@ export function tooDeepAt(text: string): number | undefined {
     }
     const [before = ''] = opening.exec(line) ?? []
     if (indents.length + before.split(/[-?]/).length - 1 > deepest) return start + indent
-    for (const { 0: bracket, index } of line.matchAll(/[[\]{}]/g)) {
-      open = Math.max(0, open + (bracket === '[' || bracket === '{' ? 1 : -1))
-      if (open > deepest) return start + index
+    let keys = 0
+    for (const { 0: sign, index } of line.matchAll(/[[\]{},]|:(?= )/g)) {
+      if (sign === '[' || sign === '{') open++
+      else if (sign === ']' || sign === '}') open = Math.max(0, open - 1)
+      // A key in a value is one level more, unless a comma in brackets has ended the one before.
+      else if (sign === ':') keys++
+      else if (open > 0) keys = 0
+      if (open > deepest || keys > deepest) return start + index
     }
     start += line.length + 1
   }

@@ -52,13 +52,7 @@ export function readYaml(block: Pick<YamlBlock, 'text' | 'place'>): {
   lines.addNewLine(0)
   for (const { index } of block.text.matchAll(/\n/g)) lines.addNewLine(index + 1)
   const deep = tooDeepAt(block.text)
-  const document = parseDocument(deep === undefined ? block.text : '', {
-    version: '1.2',
-    schema: 'failsafe',
-    merge: false,
-    // Its own drawing of each mistake is not shown, and takes long in a long text.
-    prettyErrors: false,
-  })
+  const document = parsed(deep === undefined ? block.text : '')
   const placeOf = (start: number, end: number): Place => {
     const { line, col } = lines.linePos(start)
     return {
@@ -141,6 +135,15 @@ export function readYaml(block: Pick<YamlBlock, 'text' | 'place'>): {
     entry.kind === 'map' ? entry : { kind: 'map' as const, place: start, fields: new Map<string, Field>() }
   return { top: { key: '', keyPlace: start, value }, findings }
 }
+
+const parsed = (text: string) =>
+  parseDocument(text, {
+    version: '1.2',
+    schema: 'failsafe',
+    merge: false,
+    // Its own drawing of each mistake is not shown, and takes long in a long text.
+    prettyErrors: false,
+  })
 
 /** The library's message without its own position and drawing. */
 const sentence = (message: string): string =>

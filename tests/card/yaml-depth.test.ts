@@ -6,9 +6,10 @@ const indented = Array.from({ length: 3000 }, (_, i) => `${' '.repeat(i)}a:`).jo
 
 test.each([
   ['brackets', '['.repeat(3000), 1, 101],
-  ['braces', `x: 1\ny: ${'{a: '.repeat(9000)}`, 2, 404],
+  ['braces', `x: 1\ny: ${'{a: '.repeat(9000)}`, 2, 402],
   ['dashes', '- '.repeat(20_000), 1, 1],
   ['question marks', '? '.repeat(5000), 1, 1],
+  ['keys in values', 'a: b, '.repeat(3000), 1, 602],
   ['indents', indented, 101, 101],
 ])('thousands of %s are told once, where they get too deep', (_, text, line, column) => {
   expect(read(text).findings).toMatchObject([
@@ -17,9 +18,11 @@ test.each([
 })
 
 test('many lines, long lists and closed brackets are not deep', () => {
+  let keys = 0
+  const map = `map: {${'a: {b: 1, c: 2}, '.repeat(400).replace(/a/g, () => `k${++keys}`)}}\n`
   const long = `list: [${'[1], '.repeat(400)}]\n`
   const lines = Array.from({ length: 400 }, (_, i) => `k${i}:\n  - a: {b: 1}\n  - c`).join('\n')
-  expect(read(long + lines).findings).toEqual([])
+  expect(read(map + long + lines).findings).toEqual([])
 })
 
 test('a long text that is no YAML at all is told soon, and not word by word', () => {

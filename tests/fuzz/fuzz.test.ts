@@ -1,12 +1,22 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { entries } from './entries.ts'
+import { fuzz } from './fuzz.ts'
 import { startTrial, type Trial } from './trial.ts'
 import { wrongWith } from './wrong.ts'
 
+const names = Object.keys(entries)
 let trial: Trial
 beforeAll(async () => {
   trial = await startTrial(20_000)
 })
 afterAll(() => trial.end())
+
+// The same texts every time, as far as the time goes; `npm run fuzz` goes on for longer, with others.
+test.each(names)('no text that comes in as %s is too much', async (name) => {
+  const { tried, failure } = await fuzz(trial, name, 40_000 / names.length, 20, 100)
+  expect(failure).toBeUndefined()
+  expect(tried).toBeGreaterThan(0)
+})
 
 describe('what is looked for', () => {
   const fine = { texts: ['Cut the base.'], findings: [{ rule: 'a', message: 'No', line: 1, column: 1 }] }

@@ -16,8 +16,15 @@ export interface Outcome {
  *
  * @param time in ms; what is wrong is made smaller for as long again at most.
  * @param seed the same one gives the same texts.
+ * @param most texts that are tried.
  */
-export async function fuzz(trial: Trial, entry: string, time: number, seed: number): Promise<Outcome> {
+export async function fuzz(
+  trial: Trial,
+  entry: string,
+  time: number,
+  seed: number,
+  most = 1_000_000,
+): Promise<Outcome> {
   let tried = 0
   let failure: Outcome['failure']
   let last: Promise<unknown> = Promise.resolve()
@@ -35,7 +42,7 @@ export async function fuzz(trial: Trial, entry: string, time: number, seed: numb
   })
   await fc.check(property, {
     seed,
-    numRuns: 1_000_000,
+    numRuns: most,
     interruptAfterTimeLimit: time,
   })
   // When the time is up in the middle of a text, that one is not left behind: it may be the one that never ends.
