@@ -57,13 +57,13 @@ export function App({
         />
       ) : (
         <div class={desk.writing.value ? 'table writes' : 'table'} data-view={desk.view.value}>
-          <h1 class="unseen">{title ?? 'A lesson'}</h1>
           <header class="table-head">
             <Sentence desk={desk} themes={themeNames} />
             <KeepLine keeper={keeper} print={() => setOver('print')} another={() => setOver('files')} />
           </header>
           <WritingSide desk={desk} keeper={keeper} takePictures={takePictures} />
           <main class="table-paper">
+            <h1 class="unseen">{title ?? 'A lesson'}</h1>
             <Views desk={desk} />
             <OnTheDesk desk={desk} keeper={keeper} />
           </main>
