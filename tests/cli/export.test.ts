@@ -38,7 +38,12 @@ test('what another made is not overwritten', async () => {
 test.each([
   [['export', 'low.md'], 2, '`export` needs to know for what\n  Write `--as svg`, `--as dxf` or `--as fold`'],
   [['export', 'low.md', '--as', 'svg', '-o', 'x.dxf'], 2, '`x.dxf` is no name for a `.svg` file'],
-  [['export', 'low.md', '--as', 'pdf'], 2, 'Unexpected `pdf`, expected svg, dxf or fold'],
+  [['export', 'low.md', '--as', 'pdf'], 2, 'Unexpected `pdf`, expected svg, dxf, fold, text or md'],
+  [
+    ['export', 'low.md', '--as', 'md'],
+    2,
+    '`export` writes no `md`\n  Write `--as svg`, `--as dxf` or `--as fold`',
+  ],
   [['export', 'broken.md', '--as', 'svg'], 1, 'broken.md:'],
 ] as const)('%j', async (argv, code, told) => {
   const here = world()

@@ -44,6 +44,11 @@ test('what is written into one line leaves every byte of the other lines as it i
   )
 })
 
+test('a line end is never made of two', () => {
+  expect(asWritten('written anew\n\n\n\n\n', '\n\n\r\r\r')).toBe('written anew\n\n\r\r\r')
+  expect(plainText(asWritten('a\nb\n\nc', '\r\r\r\na\n\nc'))).toBe('a\nb\n\nc')
+})
+
 test('new lines end as most lines of the file do', () => {
   expect(asWritten('a\nnew\nb\n', '\ufeffa\r\nb\r\n')).toBe('\ufeffa\r\nnew\r\nb\r\n')
   expect(asWritten('a\nb', '')).toBe('a\nb')

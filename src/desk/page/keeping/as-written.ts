@@ -18,11 +18,19 @@ export function asWritten(text: string, before: string): string {
   while (head < most && lines[head] === old[head]?.line) head++
   let tail = 0
   while (tail < most - head && lines.at(-1 - tail) === old.at(-1 - tail)?.line) tail++
-  const ended = lines.map((line, i) => {
+  // Where no line has come or gone, the changed ones keep their ends as well.
+  const asMany = lines.length === old.length
+  const endOf = (i: number): string => {
     const behind = lines.length - i
-    if (behind === 1) return line
-    const same = i < head ? old[i] : behind <= tail ? old.at(-behind) : undefined
-    return line + (same?.end || usual)
+    if (behind === 1) return ''
+    const same = i < head || asMany ? old[i] : behind <= tail ? old.at(-behind) : undefined
+    return same?.end || usual
+  }
+  const ends = lines.map((_, i) => endOf(i))
+  const ended = lines.map((line, i) => {
+    // Before an empty line that ends with `\n`, a `\r` would make one end of the two.
+    const meets = ends[i] === '\r' && lines[i + 1] === '' && ends[i + 1] === '\n'
+    return line + (meets ? '\n' : ends[i])
   })
   return (before.startsWith(mark) ? mark : '') + ended.join('')
 }
