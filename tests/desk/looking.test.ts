@@ -175,9 +175,12 @@ describe('the page and the writing follow each other', () => {
     await page.waitForFunction(() =>
       document.querySelector('.looking-turn p')?.textContent?.startsWith('page 1 '),
     )
+    // The leaves glide, and come to rest.
+    await new Promise((resolve) => setTimeout(resolve, 1500))
     await page.keyboard.press('PageDown')
-    await page.waitForFunction(() =>
-      document.querySelector('.looking-turn p')?.textContent?.startsWith('page 2 '),
+    await page.waitForFunction(
+      () => document.querySelector('.looking-turn p')?.textContent?.startsWith('page 2 '),
+      { polling: 200 },
     )
   })
 
