@@ -1,4 +1,5 @@
 import { basename, dirname, extname, join } from 'node:path'
+import { slug } from '../publish/slug.ts'
 import type { Options } from './flags.ts'
 import type { Outside } from './outside.ts'
 import { UsageError } from './problems.ts'
@@ -42,10 +43,3 @@ export async function pagesFor(
 
 export const wished = ({ closed, units, grid, paper, theme }: Options): string[] =>
   [closed?.text ?? '', units ?? '', grid ? 'ruler' : '', paper ?? '', theme ?? ''].map(slug)
-
-/** A text as part of a file name: `7 1/2 x 5 in` becomes `7-1-2-x-5-in`. */
-export const slug = (text: string): string =>
-  text
-    .toLowerCase()
-    .replaceAll(/[^\p{L}\p{N}.]+/gu, '-')
-    .replaceAll(/^[-.]+|[-.]+$/g, '')

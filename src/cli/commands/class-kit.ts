@@ -2,17 +2,13 @@ import { hasErrors } from '../../length/finding.ts'
 import { classKit } from '../../workshop/class/class-kit.ts'
 import { classKitJson } from '../../workshop/class/class-kit-json.ts'
 import { classKitListing } from '../../workshop/class/class-kit-listing.ts'
-import { planClass } from '../../workshop/class/plan-class.ts'
 import { shortFindings } from '../../workshop/class/short-findings.ts'
 import { answerListing } from '../answer-listing.ts'
-import { classFrom, tellClass } from '../class-from.ts'
 import type { Options } from '../flags.ts'
 import { tellFindings } from '../lesson-file.ts'
 import type { Outside } from '../outside.ts'
-import { planProgress } from '../plan-progress.ts'
+import { plannedClass } from '../planned-class.ts'
 import { exitCodes, UsageError } from '../problems.ts'
-import { tellStopped } from '../tell-stopped.ts'
-import { timeLimit } from '../time-limit.ts'
 
 /** `kit CLASS`: what the class needs, what must be bought, and what it costs. */
 export async function kitOfClass(path: string, options: Options, outside: Outside): Promise<number> {
@@ -21,18 +17,10 @@ export async function kitOfClass(path: string, options: Options, outside: Outsid
       'A class file says itself how many people come',
       'Change `people:` and `spare:` in it',
     )
-  const read = await classFrom(path, options, outside)
-  const [first] = read.lessons
-  if (!tellClass(read, options, outside) || !first) return exitCodes.lessonErrors
-  const unit = first.lesson.unit
-  const signal = timeLimit(options.within)
-  const plan = await planClass(read.file, read.lessons, {
-    unit,
-    signal,
-    progress: planProgress(options, outside),
-  })
-  tellStopped(signal, plan, options, outside)
-  const kit = classKit(read.file, read.lessons, plan.purchases, shortFindings(plan.short, read.file))
+  const planned = await plannedClass(path, options, outside)
+  if (!planned) return exitCodes.lessonErrors
+  const { file, lessons, first, plan } = planned
+  const kit = classKit(file, lessons, plan.purchases, shortFindings(plan.short, file))
   // In JSON they are part of the answer.
   if (!options.json) tellFindings(path, kit.findings, options, outside)
   const forms = {
@@ -43,7 +31,7 @@ export async function kitOfClass(path: string, options: Options, outside: Outsid
   await answerListing(
     forms,
     first.lesson,
-    { path, what: 'kit', lessons: read.lessons.map(({ lesson }) => lesson) },
+    { path, what: 'kit', lessons: lessons.map(({ lesson }) => lesson) },
     options,
     outside,
   )

@@ -1,11 +1,12 @@
 import { basename, dirname, extname, join } from 'node:path'
 import { exportLesson } from '../../publish/export.ts'
 import { exportKinds } from '../../publish/export-kinds.ts'
+import { slug } from '../../publish/slug.ts'
 import { mayWrite, writeWhole } from '../../publish/write.ts'
 import { asJson, tellWritten } from '../answer.ts'
 import type { Action } from '../commands.ts'
 import { lessonFrom, tellFindings } from '../lesson-file.ts'
-import { slug, wished } from '../pages.ts'
+import { wished } from '../pages.ts'
 import { exitCodes, UsageError } from '../problems.ts'
 
 /** `export LESSON --as svg|dxf|fold`: a file for each piece in a folder, or all pieces in the file that `-o` names. */

@@ -1,29 +1,20 @@
 import { hasErrors } from '../../length/finding.ts'
-import { planClass } from '../../workshop/class/plan-class.ts'
 import { prepareClass } from '../../workshop/class/preparation.ts'
 import { preparationJson } from '../../workshop/class/preparation-json.ts'
 import { preparationListing } from '../../workshop/class/preparation-listing.ts'
 import { shortFindings } from '../../workshop/class/short-findings.ts'
 import { terminalWidth } from '../../workshop/text-columns.ts'
 import { answerListing } from '../answer-listing.ts'
-import { classFrom, tellClass } from '../class-from.ts'
 import type { Action } from '../commands.ts'
 import { tellFindings } from '../lesson-file.ts'
-import { planProgress } from '../plan-progress.ts'
+import { plannedClass } from '../planned-class.ts'
 import { exitCodes } from '../problems.ts'
-import { tellStopped } from '../tell-stopped.ts'
-import { timeLimit } from '../time-limit.ts'
 
 /** `prepare CLASS`: what is done on the evening before, to the terminal, or as the kind of file that `-o` names. */
 export const prepare: Action = async ([path = ''], options, outside) => {
-  const read = await classFrom(path, options, outside)
-  const { file, lessons } = read
-  const [first] = lessons
-  if (!tellClass(read, options, outside) || !first) return exitCodes.lessonErrors
-  const unit = first.lesson.unit
-  const signal = timeLimit(options.within)
-  const plan = await planClass(file, lessons, { unit, signal, progress: planProgress(options, outside) })
-  tellStopped(signal, plan, options, outside)
+  const planned = await plannedClass(path, options, outside)
+  if (!planned) return exitCodes.lessonErrors
+  const { file, lessons, first, unit, plan } = planned
   const findings = shortFindings(plan.short, file)
   const list = prepareClass(file, lessons, plan)
   tellFindings(path, findings, options, outside)
@@ -37,7 +28,7 @@ export const prepare: Action = async ([path = ''], options, outside) => {
   await answerListing(
     forms,
     first.lesson,
-    { path, what: 'prepare', lessons: read.lessons.map(({ lesson }) => lesson) },
+    { path, what: 'prepare', lessons: lessons.map(({ lesson }) => lesson) },
     options,
     outside,
   )

@@ -1,32 +1,23 @@
 import { extname } from 'node:path'
 import { hasErrors } from '../../length/finding.ts'
-import { planClass } from '../../workshop/class/plan-class.ts'
 import { sheetsJson } from '../../workshop/class/sheets-json.ts'
 import { sheetsListing } from '../../workshop/class/sheets-listing.ts'
 import { shortFindings } from '../../workshop/class/short-findings.ts'
 import { classTitle } from '../../workshop/class/taught.ts'
 import { answerListing } from '../answer-listing.ts'
-import { classFrom, tellClass } from '../class-from.ts'
 import type { Action } from '../commands.ts'
 import { tellFindings } from '../lesson-file.ts'
-import { planProgress } from '../plan-progress.ts'
+import { plannedClass } from '../planned-class.ts'
 import { exitCodes } from '../problems.ts'
-import { tellStopped } from '../tell-stopped.ts'
-import { timeLimit } from '../time-limit.ts'
 
 /** Without drawings. */
 const listEndings = ['.txt', '.md', '.csv', '.xlsx']
 
 /** `sheets CLASS`: the cutting plan of a class, to the terminal, or as the kind of file that `-o` names. */
 export const sheets: Action = async ([path = ''], options, outside) => {
-  const read = await classFrom(path, options, outside)
-  const { file, lessons } = read
-  const [first] = lessons
-  if (!tellClass(read, options, outside) || !first) return exitCodes.lessonErrors
-  const unit = first.lesson.unit
-  const signal = timeLimit(options.within)
-  const plan = await planClass(file, lessons, { unit, signal, progress: planProgress(options, outside) })
-  tellStopped(signal, plan, options, outside)
+  const planned = await plannedClass(path, options, outside)
+  if (!planned) return exitCodes.lessonErrors
+  const { file, lessons, first, unit, plan } = planned
   const findings = shortFindings(plan.short, file)
   const title = classTitle(file, lessons)
   const forms = {

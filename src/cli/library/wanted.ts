@@ -4,7 +4,7 @@ import { readSize } from '../../length/text.ts'
 import type { FilledLesson, Lesson, OtherSize } from '../../lesson/lesson.ts'
 import { bySize, findingsAt } from '../../lesson/sizes/findings.ts'
 import { otherSizes, type SizePrint, sizePrints } from '../../lesson/sizes/offered.ts'
-import { slug } from '../pages.ts'
+import { slug } from '../../publish/slug.ts'
 import type { LessonWork } from './lesson-work.ts'
 import type { WantedPrint } from './records.ts'
 

@@ -4,6 +4,7 @@ import { exportLesson } from '../../publish/export.ts'
 import { figuresOf } from '../../publish/figures-of.ts'
 import { type PageHead, pageHtml } from '../../publish/page-html.ts'
 import { codesFor } from '../../publish/scan.ts'
+import { slug } from '../../publish/slug.ts'
 import { tracingView } from '../../publish/tracing-view.ts'
 import { handoutView } from '../../publish/view.ts'
 import { listingMarkdown } from '../../workshop/listing-markdown.ts'
@@ -46,7 +47,7 @@ const exported =
   (kind: 'svg' | 'dxf' | 'fold', type: string): Make =>
   async (lesson) =>
     (await exportLesson(lesson, kind, true)).map(({ name, text }) => ({
-      name: `${[slugOf(lesson), name.replace(/\s+/g, '-')].filter((part) => part !== '').join('-')}.${kind}`,
+      name: `${[slugOf(lesson), slug(name)].filter((part) => part !== '').join('-')}.${kind}`,
       type,
       data: text,
     }))
@@ -84,8 +85,4 @@ function pageFile<View extends PageHead>(
 }
 
 /** The title as the name of a file. */
-const slugOf = ({ frontMatter }: FilledLesson): string =>
-  frontMatter.title
-    .toLowerCase()
-    .replace(/[^\p{L}\p{N}]+/gu, '-')
-    .replace(/^-|-$/g, '') || 'lesson'
+const slugOf = ({ frontMatter }: FilledLesson): string => slug(frontMatter.title) || 'lesson'

@@ -1,6 +1,5 @@
 import Handlebars from 'handlebars'
 import { marked } from '../../publish/template-view.ts'
-import type { PageTheme } from '../engine/look.ts'
 
 const folder = '../../../themes'
 /** What a theme does not have is taken from this one, and its style sheets come on top of these. */
@@ -46,6 +45,3 @@ export function themePage<View extends object>(
   )
   return { css: css.join('\n'), body: (view) => render(marked(view)) }
 }
-
-/** The step sheet, large print and their like. */
-export const handoutTheme = (theme: string): PageTheme => themePage(theme, 'handout')

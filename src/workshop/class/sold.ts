@@ -1,8 +1,7 @@
-import { areaOf, formatArea } from '../../length/area.ts'
+import { areaOf } from '../../length/area.ts'
 import { formatLength, formatSize } from '../../length/format.ts'
 import type { Length, Size, Unit } from '../../length/length.ts'
-import { countText } from '../../lesson/count-text.ts'
-import { formatDose } from '../../lesson/dose.ts'
+import { say } from '../kit-listing.ts'
 import type { Quantity } from '../needs.ts'
 
 /** What something is sold in that is weighed, poured or counted in drops. */
@@ -50,17 +49,5 @@ export function rollText(length: Length, unit: Unit): string {
 }
 
 /** What is there, as the shopping list says it. */
-export function thereText(quantity: Quantity, unit: Unit): string {
-  switch (quantity.kind) {
-    case 'count':
-      return countText(quantity)
-    case 'length':
-      return rollText(quantity.length, unit)
-    case 'area':
-      return formatArea(quantity.area, unit)
-    case 'dose':
-      return formatDose(quantity.dose)
-    case 'text':
-      return quantity.text
-  }
-}
+export const thereText = (quantity: Quantity, unit: Unit): string =>
+  quantity.kind === 'length' ? rollText(quantity.length, unit) : say(quantity, unit)
