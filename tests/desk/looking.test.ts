@@ -175,11 +175,22 @@ describe('the page and the writing follow each other', () => {
     await page.waitForFunction(() =>
       document.querySelector('.looking-turn p')?.textContent?.startsWith('page 1 '),
     )
-    // The leaves glide, and come to rest.
-    await new Promise((resolve) => setTimeout(resolve, 1500))
     await page.keyboard.press('PageDown')
     await page.waitForFunction(
       () => document.querySelector('.looking-turn p')?.textContent?.startsWith('page 2 '),
+      { polling: 200 },
+    )
+    // A second key while the leaves still glide goes on from where they glide to.
+    await page.keyboard.press('Home')
+    await page.keyboard.press('PageDown')
+    await page.keyboard.press('PageDown')
+    await page.waitForFunction(
+      () => {
+        const row = document.querySelector('.looking-row')
+        const says = document.querySelector('.looking-turn p')?.textContent?.startsWith('page 3 ')
+        // It says so, and it is so: two leaves have gone by.
+        return says && row && row.scrollLeft > row.clientWidth
+      },
       { polling: 200 },
     )
   })

@@ -1,5 +1,5 @@
 import './pages.css'
-import { useComputed, useSignal, useSignalEffect } from '@preact/signals'
+import { useSignal, useSignalEffect } from '@preact/signals'
 import { useEffect, useRef } from 'preact/hooks'
 import type { Desk } from '../desk.ts'
 import { letStepsBeChosen } from './choosing-steps.ts'
@@ -14,59 +14,30 @@ import {
   setStyles,
   whenFontsCome,
 } from './frame.ts'
-import { keyWish, type LeafWishes, listenTo } from './gestures.ts'
+import { listenTo } from './gestures.ts'
 import { Leaf, Marks } from './leaf.tsx'
 import { finer, layoutIn, leafCss, pitchOf, type Spot, setFiner, spotsOf } from './leaves.ts'
 import { placeInText, writtenAt } from './place-in-text.ts'
 import { cardTable, placeOf, stepRow } from './place-on-page.ts'
 import { type PageBox, printed } from './printed.ts'
 import { repeatHeads, withoutRepeats } from './repeated-heads.ts'
+import { RowFoot } from './row-foot.tsx'
 import { settle } from './settle.ts'
-import { type Fit, held, laid } from './zoom.ts'
+import { useRow } from './use-row.ts'
 
 /** Milliseconds without a change until the better setting of the print is looked for. */
 const calm = 600
 
 /** The handout as it will print: leaves that lie beside each other, the one that is read in the middle. */
 export function Pages({ desk }: { readonly desk: Desk }) {
-  const row = useRef<HTMLDivElement>(null)
+  const row = useRow()
+  const { scroller, box, count, room, at, layout, goTo, wishes, hearKey } = row
   const frame = useRef<HTMLIFrameElement>(null)
   const doc = useSignal<Document | undefined>(undefined)
-  const box = useSignal<PageBox | undefined>(undefined)
-  const count = useSignal(1)
-  const room = useSignal({ width: 700, height: 800 })
-  const fit = useSignal<Fit>('whole')
-  const at = useSignal(0)
   const marks = useSignal<readonly Spot[]>([])
   /** Whether the leaves lie as they will be printed: a better setting is only looked for when the typing rests. */
   const settled = useSignal(false)
-  const layout = useComputed(() => box.value && laid(fit.value, box.value, room.value, count.value))
 
-  const goTo = (leaf: number, calmly = false): void => {
-    const now = layout.peek()
-    const to = Math.min(count.peek() - 1, Math.max(0, leaf))
-    if (!now) return
-    const glides = !calmly && !matchMedia('(prefers-reduced-motion: reduce)').matches
-    row.current?.scrollTo({ left: to * now.pitch, behavior: glides ? 'smooth' : 'instant' })
-    at.value = to
-  }
-  const zoomTo = (to: Fit): void => {
-    fit.value = typeof to === 'number' ? held(to) : to
-    requestAnimationFrame(() => goTo(at.peek(), true))
-  }
-  const wishes: LeafWishes = {
-    turn: (by) => goTo(at.peek() + by),
-    goTo: (end) => goTo(end === 'first' ? 0 : count.peek() - 1),
-    zoom: (times) => zoomTo((layout.peek()?.scale ?? 1) * times),
-    whole: () => zoomTo('whole'),
-    spills: () => layout.peek()?.spills ?? false,
-  }
-  const hearKey = (event: KeyboardEvent): void => {
-    const wish = keyWish(event)
-    if (!wish) return
-    event.preventDefault()
-    wish(wishes)
-  }
   const measure = (): void => {
     const [sheet, page] = [doc.peek(), box.peek()]
     if (!sheet || !page) return
@@ -91,13 +62,13 @@ export function Pages({ desk }: { readonly desk: Desk }) {
   }
   const marked = useRef('')
   const bringToSight = (spot: Spot): void => {
-    const [scroller, now] = [row.current, layout.peek()]
-    if (!scroller || !now) return
+    const [shown, now] = [scroller.current, layout.peek()]
+    if (!shown || !now) return
     if (spot.leaf !== at.peek()) goTo(spot.leaf)
     const top = now.above + spot.top * now.scale
     const bottom = top + spot.height * now.scale
-    if (top < scroller.scrollTop || bottom > scroller.scrollTop + scroller.clientHeight)
-      scroller.scrollTo({ top: top - 40, left: spot.leaf * now.pitch })
+    if (top < shown.scrollTop || bottom > shown.scrollTop + shown.clientHeight)
+      shown.scrollTo({ top: top - 40, left: spot.leaf * now.pitch })
   }
   const open = (element: Element): void => {
     const look = desk.look.peek()
@@ -154,18 +125,18 @@ export function Pages({ desk }: { readonly desk: Desk }) {
     }
   })
   useEffect(() => {
-    const scroller = row.current
-    if (!scroller) return
+    const shown = scroller.current
+    if (!shown) return
     const watch = new ResizeObserver(() => {
-      room.value = { width: scroller.clientWidth, height: scroller.clientHeight }
+      room.value = { width: shown.clientWidth, height: shown.clientHeight }
       // The page may have come to another screen, or is looked at larger.
       const sheet = doc.peek()
       if (sheet) setFiner(sheet, finer())
       measure()
       requestAnimationFrame(() => goTo(at.peek(), true))
     })
-    watch.observe(scroller)
-    const stops = [followCursor(desk), listenTo(scroller, wishes), () => watch.disconnect()]
+    watch.observe(shown)
+    const stops = [followCursor(desk), listenTo(shown, wishes), () => watch.disconnect()]
     return () => {
       for (const stop of stops) stop()
     }
@@ -178,18 +149,15 @@ export function Pages({ desk }: { readonly desk: Desk }) {
   return (
     <div class="looking-pages">
       <section
-        ref={row}
+        ref={scroller}
         class={`looking-row${now?.spills ? ' looking-spills' : ''}`}
         aria-label="Pages of the handout"
         aria-busy={!settled.value}
         // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls can be reached with the keys.
         tabIndex={0}
         onKeyDown={hearKey}
-        onScroll={() => {
-          const { scrollLeft = 0 } = row.current ?? {}
-          if (now && now.pitch > 0)
-            at.value = Math.min(count.peek() - 1, Math.max(0, Math.round(scrollLeft / now.pitch)))
-        }}
+        onScroll={row.moved}
+        onScrollEnd={row.cameToRest}
       >
         <div class="looking-lying" style={{ width: `${now?.wide ?? 0}px`, height: `${now?.high ?? 0}px` }}>
           <div
@@ -221,52 +189,10 @@ export function Pages({ desk }: { readonly desk: Desk }) {
           </div>
         </div>
       </section>
-      <div class="looking-foot">
-        <div class="looking-turn">
-          <button
-            type="button"
-            aria-label="Page before"
-            disabled={at.value === 0}
-            onClick={() => goTo(at.value - 1)}
-          >
-            <span aria-hidden="true">‹</span>
-          </button>
-          <p role="status">
-            page {at.value + 1} of {count.value}
-          </p>
-          <button
-            type="button"
-            aria-label="Next page"
-            disabled={at.value >= count.value - 1}
-            onClick={() => goTo(at.value + 1)}
-          >
-            <span aria-hidden="true">›</span>
-          </button>
-        </div>
-        <fieldset class="looking-fit">
-          <legend>shown</legend>
-          {fits.map(([to, words]) => (
-            <button key={words} type="button" aria-pressed={fit.value === to} onClick={() => zoomTo(to)}>
-              {words}
-            </button>
-          ))}
-          <button type="button" aria-label="smaller" onClick={() => wishes.zoom(1 / 1.2)}>
-            <span aria-hidden="true">−</span>
-          </button>
-          <button type="button" aria-label="larger" onClick={() => wishes.zoom(1.2)}>
-            <span aria-hidden="true">+</span>
-          </button>
-        </fieldset>
-      </div>
+      <RowFoot row={row} />
     </div>
   )
 }
-
-const fits: readonly (readonly [Fit, string])[] = [
-  ['whole', 'whole'],
-  ['wide', 'as wide as here'],
-  [1, 'at its real size'],
-]
 
 const sameBox = (a: PageBox | undefined, b: PageBox): boolean =>
   a !== undefined && (Object.keys(b) as (keyof PageBox)[]).every((side) => a[side] === b[side])
