@@ -55,6 +55,16 @@ describe('a class by the clock', () => {
     expect(slotsIn(sheet)).toEqual(['10:00 30 1', '10:30 15 break'])
   })
 
+  test.each([
+    ['9:30', 'At 09:30, when `tea` should be, the class has not begun'],
+    ['12:00', 'At 12:00, when `tea` should be, the class is over'],
+  ])('a break at %s is before or behind the class, and is told with the times it may have', (at, message) => {
+    const text = `people: 4\nlesson: a.md\nstart: 10:00\nbreaks: [{at: "${at}", for: 15 min, name: tea}]`
+    const found = sheetOf(text, [lesson('A', [30])]).findings.filter(({ rule }) => rule === 'break-outside')
+    expect(found.map((one) => [one.message, one.place?.line])).toEqual([[message, 4]])
+    expect(found[0]?.suggestion).toMatch(/^Choose a time from 10:00 to /)
+  })
+
   test('it says by how much it is too long', () => {
     const text = 'people: 4\nlesson: a.md\nstart: 10:00\nend: 10:50'
     expect(sheetOf(text, [lesson('A', [30, 30])]).over).toBe(10)
