@@ -4,6 +4,7 @@ import { inches, type Length, mm, numberIn } from '../src/length/length.ts'
 import { amountIn } from '../src/lesson/amount.ts'
 import { fillLesson } from '../src/lesson/fill.ts'
 import { readLesson } from '../src/lesson/read.ts'
+import { wordingOf } from '../src/wording/wording.ts'
 import { cardOf, check } from './card/block.ts'
 
 const odd = { unit: 'mm', grid: mm(1) } as const
@@ -95,7 +96,7 @@ test.each([
   ['12 in', 'in', inches(1, 16), inches(12)],
 ] as const)('%s of tape in %s goes up to the ruler', (text, unit, grid, expected) => {
   const lookup = () => ({ kind: 'length', value: inches(10) }) as const
-  const amount = amountIn(text, { unit, grid, lookup })
+  const amount = amountIn(text, { wording: wordingOf('en', unit), grid, lookup })
   expect(amount.kind === 'length' && amount.length.equals(expected)).toBe(true)
 })
 

@@ -5,10 +5,10 @@ import { join } from 'node:path'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 
 const stages = [
-  ...['length', 'card', 'fold', 'lesson', 'draw', 'workshop'],
+  ...['length', 'wording', 'card', 'fold', 'lesson', 'draw', 'workshop'],
   ...['motion', 'screen', 'publish', 'desk', 'cli'],
 ]
-const inBrowser = stages.slice(0, 8)
+const inBrowser = stages.slice(0, 9)
 
 /** One file a line of which breaks the rule, in a project of its own with our lint configuration. */
 const folder = mkdtempSync(join(tmpdir(), 'stages-'))

@@ -2,6 +2,7 @@ import { listOf, suggestWord } from '../length/finding.ts'
 import type { Unit } from '../length/length.ts'
 import type { ProvenCard } from '../lesson/lesson.ts'
 import type { FigureKind } from '../lesson/nodes.ts'
+import { type Wording, wordingOf } from '../wording/wording.ts'
 import { drawApart } from './apart/apart.ts'
 import { drawShutBox } from './closed/box.ts'
 import { drawClosed } from './closed/closed.ts'
@@ -87,7 +88,7 @@ const kinds: Partial<Record<FigureKind, Draw>> = {
  * Draws a figure of a card.
  *
  * @param of name of a piece, layer or span; without it the figure's usual subject.
- * @param unit the unit of the measures in it.
+ * @param said how it speaks, or the unit of an English one.
  * @param options the room it may take, in mm at print size (82 × 70 unless said), and its text size in points.
  * @returns the figure, or findings that say why there is none.
  */
@@ -95,10 +96,11 @@ export function drawFigure(
   show: FigureKind,
   card: ProvenCard,
   of: string | undefined,
-  unit: Unit,
+  said: Unit | Wording,
   options: FigureOptions = {},
 ): Drawn {
   const draw = kinds[show]
+  const { unit } = typeof said === 'string' ? wordingOf('en', said) : said
   const drawn = draw ? draw(card, of, unit, options) : ofNoOneCard(show)
   return 'rule' in drawn ? { findings: [drawn] } : frame(drawn)
 }

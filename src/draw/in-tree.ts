@@ -21,7 +21,7 @@ export function figure(node: FigureNode, lesson: FilledLesson): BlockContent | u
   const step = stepWith(node, lesson.tree)
   const labels =
     node.labels ?? (step === undefined ? undefined : neededLabels(lesson.said.get(step), node.show, target))
-  const drawn = drawFigure(node.show, target.card, target.of, lesson.unit, {
+  const drawn = drawFigure(node.show, target.card, target.of, lesson.wording, {
     ...(labels && { labels }),
     key: `figure-${node.position?.start.offset ?? 0}`,
   })

@@ -6,7 +6,7 @@ import { parseMeasure } from '../length/parse.ts'
 import { readCounted } from './count-text.ts'
 import { readDose } from './dose.ts'
 import type { Amount } from './lesson.ts'
-import { type Filling, formatValue } from './measure.ts'
+import { type Filling, valueText } from './measure.ts'
 
 /**
  * Reads how much of a supply is wanted: `5`, `3 drops`, `1 per 3`, `1 per table`, `500 mm`, `base.height * 4`,
@@ -58,16 +58,16 @@ function expressionIn(text: string): Expression | undefined {
 }
 
 /** A length of tape or ribbon goes up to the next mark of the ruler, so that it is never too little. */
-function amountOf(value: Extent, at: Expression, { unit, grid }: Filling): Amount {
+function amountOf(value: Extent, at: Expression, { wording, grid }: Filling): Amount {
   if (value.kind === 'area' && value.value.gt(0)) return { kind: 'area', area: value.value }
   if (value.kind === 'length' && value.value.gt(0))
     return { kind: 'length', length: mustCover(value.value, grid) }
   if (value.kind === 'number' && value.value.d === 1n && value.value.gte(0))
     return { kind: 'count', count: value.value.valueOf() }
-  if (value.kind === 'size' || value.kind === 'text') return { kind: 'text', text: formatValue(value, unit) }
+  if (value.kind === 'size' || value.kind === 'text') return { kind: 'text', text: valueText(value, wording) }
   throw new ExpressionError(
     'value',
-    value.kind === 'area' ? 'This is no area of anything' : `${formatValue(value, unit)} is no amount`,
+    value.kind === 'area' ? 'This is no area of anything' : `${valueText(value, wording)} is no amount`,
     at,
     'Write how many, or a length or an area larger than nothing',
   )

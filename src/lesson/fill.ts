@@ -2,6 +2,7 @@ import type { Root } from 'mdast'
 import { proveCard } from '../fold/prove-card.ts'
 import type { Finding } from '../length/finding.ts'
 import type { Length, Unit } from '../length/length.ts'
+import { wordingOf } from '../wording/wording.ts'
 import type { Course } from './actions/course.ts'
 import { withDrying } from './actions/drying.ts'
 import { withWork } from './actions/step-work.ts'
@@ -34,6 +35,7 @@ export function fillLesson(lesson: Lesson, wishes: Wishes = {}): FilledLesson {
   const { frontMatter } = lesson
   const unit = wishes.units ?? frontMatter.units
   const grid = wishes.grid ?? gridFor(frontMatter, unit)
+  const wording = wordingOf(frontMatter.lang, unit)
   const { cards, complete, findings } = proveCards(lesson, unit, grid, wishes)
   const names = namesOf(
     cards.map(({ card }) => card),
@@ -41,7 +43,7 @@ export function fillLesson(lesson: Lesson, wishes: Wishes = {}): FilledLesson {
   )
   let needsNames = false
   const filling: Filling = {
-    unit,
+    wording,
     grid,
     lookup: (path, at) => {
       needsNames = true
@@ -58,7 +60,7 @@ export function fillLesson(lesson: Lesson, wishes: Wishes = {}): FilledLesson {
     },
   })
   const { supplies, findings: ofSupplies } = readSupplies(lesson.supplies, filling)
-  const read = { frontMatter, unit, grid, tree, cards, supplies }
+  const read = { frontMatter, unit, wording, grid, tree, cards, supplies }
   const prose = proseOf({ lesson, filled: read })
   const built = { ...read, steps: stepsOf(lesson, tree, prose.course()) }
   const dangers = dangersOf({ lesson, filled: built, sentences: prose.sentences(), mentions: prose.mentions })

@@ -3,10 +3,11 @@ import { attempt, checkKeys, type Reading, report, wordOf } from '../card/readin
 import { type Entry, type Fields, readYaml, type YamlBlock } from '../card/yaml.ts'
 import { evaluateLength } from '../length/evaluate.ts'
 import { ExpressionError } from '../length/expression.ts'
-import { type Finding, nearestWord } from '../length/finding.ts'
+import { type Finding, listOf, nearestWord, type Place } from '../length/finding.ts'
 import { inches, type Length, type Unit } from '../length/length.ts'
 import { parseMeasure } from '../length/parse.ts'
 import { readSize } from '../length/text.ts'
+import { localeOf, locales } from '../wording/locales.ts'
 import { allowedIn } from './allowed.ts'
 import type { FrontMatter } from './lesson.ts'
 import { checkLinkLength, isLink } from './link.ts'
@@ -75,6 +76,7 @@ export function readFrontMatter(
   const summary = text('summary', 'Write one sentence')
   const credits = text('credits', 'Write the names')
   const lang = checked(reading, entry('lang'), isLanguage, 'a language tag', '`en` or `de-CH`')
+  if (lang && !localeOf(lang)) reportForeign(reading, lang, entry('lang')?.place)
   const video = checked(reading, entry('video'), isLink, 'a link', 'the whole address, with `https://`')
   if (video) checkLinkLength(reading, video, entry('video')?.place ?? { line: 1, column: 1 })
   return {
@@ -82,7 +84,7 @@ export function readFrontMatter(
       title: title ?? 'Untitled lesson',
       ...(summary && { summary }),
       level: wordOf(reading, entry('level'), frontMatterWords.level),
-      units: wordOf(reading, entry('units'), frontMatterWords.units),
+      units: unitsOf(reading, entry('units'), lang ?? 'en'),
       ...gridOf(reading, entry('grid')),
       sizes: sizesOf(reading, entry('sizes')),
       ...sheetsOf(reading, entry('sheets')),
@@ -95,6 +97,27 @@ export function readFrontMatter(
     },
     findings,
   }
+}
+
+/** Where nothing is said: inches where the lesson is in English, millimetres where people learn in those. */
+const unitsOf = (reading: Reading, entry: Entry | undefined, lang: string): Unit =>
+  entry
+    ? wordOf(reading, entry, frontMatterWords.units)
+    : localeOf(lang)?.startsWith('en') === false
+      ? 'mm'
+      : 'in'
+
+function reportForeign(reading: Reading, lang: string, place: Place = { line: 1, column: 1 }): void {
+  reading.findings.push({
+    rule: 'foreign-words',
+    severity: 'warning',
+    message: `foldlore has no words in \`${lang}\`, so what it adds to the lesson is in English`,
+    suggestion: `Leave it so, or choose one of ${listOf(
+      locales.map((locale) => `\`${locale}\``),
+      'or',
+    )}`,
+    place,
+  })
 }
 
 function reportNoTitle(reading: Reading, block: YamlBlock | undefined, source: Source): void {

@@ -5,6 +5,7 @@ import type { Proof } from '../fold/pose.ts'
 import type { Area } from '../length/area.ts'
 import type { Finding, Place } from '../length/finding.ts'
 import type { Length, Size, Unit } from '../length/length.ts'
+import type { Wording } from '../wording/wording.ts'
 import type { Dose } from './dose.ts'
 import type { Said } from './figures/said.ts'
 import type { Caution } from './safety/cautions.ts'
@@ -158,6 +159,8 @@ export interface FilledLesson {
   readonly frontMatter: FrontMatter
   /** The unit and ruler grid of this print. */
   readonly unit: Unit
+  /** How it speaks: the language of the lesson, in that unit. */
+  readonly wording: Wording
   readonly grid: Length
   /** As in `Lesson`, with every measure's `text` filled in. */
   readonly tree: Root

@@ -2,18 +2,20 @@ import { within } from '../card/at.ts'
 import { evaluate, type Lookup, lengthsOf, type Value } from '../length/evaluate.ts'
 import { type Expression, ExpressionError } from '../length/expression.ts'
 import type { Finding, Place } from '../length/finding.ts'
-import { formatGrid, formatLength, formatLengths, formatNumber, formatSize } from '../length/format.ts'
+import { formatGrid, formatLength } from '../length/format.ts'
 import { isOnGrid, nearest, usualGrid } from '../length/grid.ts'
 import type { Length, Unit } from '../length/length.ts'
 import { parseMeasure } from '../length/parse.ts'
 import { pathsIn } from '../length/paths.ts'
+import { type Wording, wordingOf } from '../wording/wording.ts'
 import type { MeasureNode } from './nodes.ts'
 import { placeOf } from './source.ts'
 
 /** What measures are filled in with. */
 export interface Filling {
   readonly lookup: Lookup
-  readonly unit: Unit
+  /** How it is said, and in which unit. */
+  readonly wording: Wording
   readonly grid: Length
 }
 
@@ -28,14 +30,15 @@ export function measureText(node: MeasureNode, filling: Filling): { text?: strin
     // A line ending is a space like any other; offsets stay.
     const measure = parseMeasure(node.value.replace(/[\r\n]/g, ' '))
     const value = evaluate(measure.expression, filling.lookup)
-    const unit = measure.unit ?? filling.unit
-    if (isCaliper(measure.expression)) return { text: formatValue(value, unit), findings: [] }
-    const foreign = unit !== filling.unit
+    const wording = filling.wording.in(measure.unit ?? filling.wording.unit)
+    const { unit } = wording
+    if (isCaliper(measure.expression)) return { text: valueText(value, wording), findings: [] }
+    const foreign = unit !== filling.wording.unit
     const grid = foreign ? usualGrid[unit] : filling.grid
     // What a hand has written, such as `{2 mm}`, is put on the ruler of the print without a word.
     const constant = pathsIn(measure.expression).length === 0
     const findings = foreign || constant ? [] : offGrid(node, measure.expression, value, { ...filling, grid })
-    return { text: formatValue(onMarks(value, grid), unit), findings }
+    return { text: valueText(onMarks(value, grid), wording), findings }
   } catch (error) {
     if (!(error instanceof ExpressionError)) throw error
     // A name with a mistake of its own has been told where that is.
@@ -78,7 +81,7 @@ function offGrid(
   node: MeasureNode,
   expression: Expression,
   value: Value,
-  { grid, unit }: Filling,
+  { grid, wording: { unit } }: Filling,
 ): Finding[] {
   const off = lengthsOf(value).find((x) => !isOnGrid(x, grid))
   if (!off) return []
@@ -106,17 +109,20 @@ function onMarks(value: Value, grid: Length): Value {
 }
 
 /** A value as a handout says it: `8 × 6 in`, `1, 2, 8 and 9 in`, `7`. */
-export function formatValue(value: Value, unit: Unit): string {
+export function valueText(value: Value, wording: Wording): string {
   switch (value.kind) {
     case 'number':
-      return formatNumber(value.value, unit)
+      return wording.number(value.value)
     case 'length':
-      return formatLength(value.value, unit)
+      return wording.length(value.value)
     case 'size':
-      return formatSize(value.value, unit)
+      return wording.size(value.value)
     case 'lengths':
-      return formatLengths(value.value, unit)
+      return wording.lengths(value.value)
     case 'text':
       return value.value
   }
 }
+
+/** The same in the words of the card block, which are English. */
+export const formatValue = (value: Value, unit: Unit): string => valueText(value, wordingOf('en', unit))

@@ -1,6 +1,7 @@
 import Handlebars from 'handlebars'
 import { suggestWord } from '../length/finding.ts'
 import { ThemeError } from './problems.ts'
+import { registerSay, unknownMessage } from './say-helper.ts'
 import { marked } from './template-view.ts'
 
 /** A template's text, and the file it stands in, for messages. */
@@ -23,6 +24,7 @@ export function compileTemplate(
   partials: ReadonlyMap<string, TemplateFile> = new Map(),
 ): (view: object) => string {
   const handlebars = Handlebars.create()
+  registerSay(handlebars)
   const make = (file: TemplateFile): Handlebars.TemplateDelegate => {
     const compiled = handlebars.compile(parsed(file, [...partials.keys()]), {
       strict: true,
@@ -68,7 +70,24 @@ class Checks extends Handlebars.Visitor {
         `${at(this.#file, node.loc.start)}: three braces would let text through unescaped`,
         'Write two braces: HTML of foldlore is let through anyway',
       )
+    this.#checkMessage(node)
     super.MustacheStatement(node)
+  }
+
+  override SubExpression(node: hbs.AST.SubExpression): void {
+    this.#checkMessage(node)
+    super.SubExpression(node)
+  }
+
+  #checkMessage({ path, params: [key], loc }: hbs.AST.MustacheStatement | hbs.AST.SubExpression): void {
+    if (path.type !== 'PathExpression' || (path as hbs.AST.PathExpression).original !== 'say') return
+    const name = key?.type === 'StringLiteral' ? (key as hbs.AST.StringLiteral).value : undefined
+    const unknown = name === undefined ? undefined : unknownMessage(name)
+    if (name !== undefined && !unknown) return
+    throw new ThemeError(
+      `${at(this.#file, loc.start)}: there is no message \`${name ?? ''}\` to say`,
+      unknown?.suggestion ?? 'Write the name of the message in quotes: `{{say "handout.pieces-to-cut"}}`',
+    )
   }
 
   override PartialStatement(node: hbs.AST.PartialStatement): void {

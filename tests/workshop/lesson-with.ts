@@ -2,6 +2,7 @@ import { checkCard } from '../../src/card/check.ts'
 import { usualGrid } from '../../src/length/grid.ts'
 import type { Unit } from '../../src/length/length.ts'
 import type { FilledLesson, Supplies, Supply } from '../../src/lesson/lesson.ts'
+import { wordingOf } from '../../src/wording/wording.ts'
 
 const place = { line: 1, column: 1, offset: 0 }
 
@@ -54,6 +55,7 @@ export function lessonWith(
       lang: 'en',
     },
     unit,
+    wording: wordingOf('en', unit),
     grid,
     tree: { type: 'root', children: [] },
     cards,

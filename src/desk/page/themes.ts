@@ -1,4 +1,5 @@
 import Handlebars from 'handlebars'
+import { registerSay } from '../../publish/say-helper.ts'
 import { marked } from '../../publish/template-view.ts'
 
 const folder = '../../../themes'
@@ -36,6 +37,7 @@ export function themePage<View extends object>(
   const spec = layers.map((at) => pages[`${at}/${page}.hbs`]).findLast((one) => one !== undefined)
   if (!spec) throw new RangeError(`The theme \`${theme}\` has no \`${page}.hbs\``)
   const handlebars = Handlebars.create()
+  registerSay(handlebars)
   for (const at of layers)
     for (const [path, partial] of Object.entries(partials).filter(([path]) => path.startsWith(`${at}/`)))
       handlebars.registerPartial(/([^/]+)\.hbs$/.exec(path)?.[1] ?? '', handlebars.template(partial))

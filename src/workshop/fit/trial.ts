@@ -12,6 +12,7 @@ import type { Lesson } from '../../lesson/lesson.ts'
 import { type Filling, measureText } from '../../lesson/measure.ts'
 import { namesOf } from '../../lesson/names.ts'
 import { readSupplies } from '../../lesson/supplies.ts'
+import { wordingOf } from '../../wording/wording.ts'
 import { type PaperPiece, paperPieces } from './paper-pieces.ts'
 
 /** What is known of a card before it is folded. Its pieces are those of the folded card, but for the envelope. */
@@ -78,7 +79,11 @@ export function trialsOf(lesson: Lesson, unit: Unit, grid: Length): Trials {
 
 /** What is wrong with the measures of the steps and the supplies: a score may be asked for that this size lacks. */
 function measureErrors(lesson: Lesson, cards: readonly Card[], unit: Unit, grid: Length): Finding[] {
-  const filling: Filling = { unit, grid, lookup: namesOf(cards, cards.length === lesson.cards.length) }
+  const filling: Filling = {
+    wording: wordingOf(lesson.frontMatter.lang, unit),
+    grid,
+    lookup: namesOf(cards, cards.length === lesson.cards.length),
+  }
   const findings: Finding[] = []
   fillTree(lesson.tree, {
     figure: () => undefined,

@@ -1,0 +1,63 @@
+import { once } from '../length/once.ts'
+import { catalogues, type MessageKey, messageOf } from './catalogue.ts'
+import type { Locale } from './locales.ts'
+import { type MessageValues, readMessage } from './message.ts'
+
+export type Last = 'and' | 'or'
+
+/** What is the same in all units of a language. */
+interface Tongue {
+  say(key: MessageKey, values?: MessageValues): string
+  list(items: readonly string[], last?: Last): string
+  /** What stands between the whole of a number and its decimals. */
+  readonly point: string
+}
+
+/** Made once for each language, for messages are read when they are first said. */
+const tongues = new Map<Locale, Tongue>()
+
+/** The messages, lists and decimal sign of a language. Lists and the sign are those of Unicode's locale data (CLDR). */
+export function tongueOf(locale: Locale): Tongue {
+  const known = tongues.get(locale)
+  if (known) return known
+  const tongue = makeTongue(locale)
+  tongues.set(locale, tongue)
+  return tongue
+}
+
+function makeTongue(locale: Locale): Tongue {
+  const read = new Map<MessageKey, ReturnType<typeof readMessage>>()
+  const lists = {
+    and: once(() => new Intl.ListFormat(locale, { type: 'conjunction' })),
+    or: once(() => new Intl.ListFormat(locale, { type: 'disjunction' })),
+  }
+  const decimal = new Intl.NumberFormat(locale).formatToParts(0.5).find(({ type }) => type === 'decimal')
+  return {
+    say: (key, values = {}) => {
+      const write = read.get(key) ?? readMessage(messageOf(locale, key), locale)
+      read.set(key, write)
+      return write(values)
+    },
+    list: (items, last = 'and') => {
+      // Where a comma stands within an item, such as `1,5`, a semicolon parts the items.
+      const sign = items.some((item) => item.includes(',')) ? '; ' : ', '
+      return lists[last]()
+        .formatToParts(items)
+        .map(({ type, value }) => (type === 'literal' && value === ', ' ? sign : value))
+        .join('')
+    },
+    point: decimal?.value ?? '.',
+  }
+}
+
+/**
+ * The name of a panel, a piece or a fold in a language. Several of a kind have a number behind their name: `panel 4`. Any
+ * other name is one that the lesson has given, and is in its language already.
+ */
+export function ownName(locale: Locale, name: string): string {
+  const { names } = catalogues[locale]
+  const [, kind = name, number = ''] = /^(.*\D)( \d+)$/.exec(name) ?? []
+  const own = names && (Object.hasOwn(names, name) ? names[name] : undefined)
+  const ofKind = names && (Object.hasOwn(names, kind) ? names[kind] : undefined)
+  return own ?? (ofKind === undefined ? name : `${ofKind}${number}`)
+}
