@@ -51,13 +51,27 @@ function makeTongue(locale: Locale): Tongue {
 }
 
 /**
- * The name of a panel, a piece or a fold in a language. Several of a kind have a number behind their name: `panel 4`. Any
- * other name is one that the lesson has given, and is in its language already.
+ * The name of a panel, a piece, a stock or a fold in a language. Several of a kind have a number in their name or behind
+ * it: `bar 2 left tab`, `panel 4`. A layer that is on several panels is named after each: `picture on panel 4`. Any other
+ * name is one that the lesson has given, and is in its language already.
  */
 export function ownName(locale: Locale, name: string): string {
-  const { names } = catalogues[locale]
-  const [, kind = name, number = ''] = /^(.*\D)( \d+)$/.exec(name) ?? []
-  const own = names && (Object.hasOwn(names, name) ? names[name] : undefined)
-  const ofKind = names && (Object.hasOwn(names, kind) ? names[kind] : undefined)
-  return own ?? (ofKind === undefined ? name : `${ofKind}${number}`)
+  const own = known(locale, name)
+  if (own !== undefined) return own
+  const [, piece, panel] = /^(.+?) on (.+)$/.exec(name) ?? []
+  if (piece === undefined || panel === undefined) return name
+  return tongueOf(locale).say('figures.piece-on-panel', {
+    piece: ownName(locale, piece),
+    panel: ownName(locale, panel),
+  })
+}
+
+/** A name of the catalogue; undefined when it has none like that. */
+function known(locale: Locale, name: string): string | undefined {
+  const names: Readonly<Record<string, string>> = catalogues[locale].names ?? {}
+  const at = (key: string): string | undefined => (Object.hasOwn(names, key) ? names[key] : undefined)
+  const [number] = /\d+/.exec(name) ?? []
+  if (number === undefined) return at(name)
+  const kind = at(name.replace(/ \d+$/, ''))
+  return kind === undefined ? at(name.replace(number, '#'))?.replace('#', number) : `${kind} ${number}`
 }
