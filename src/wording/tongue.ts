@@ -9,8 +9,8 @@ export type Last = 'and' | 'or'
 interface Tongue {
   say(key: MessageKey, values?: MessageValues): string
   list(items: readonly string[], last?: Last): string
-  /** What stands between the whole of a number and its decimals. */
-  readonly point: string
+  /** A number that is written with a point, with the decimal sign of the language. */
+  pointed(text: string): string
 }
 
 /** Made once for each language, for messages are read when they are first said. */
@@ -31,7 +31,11 @@ function makeTongue(locale: Locale): Tongue {
     and: once(() => new Intl.ListFormat(locale, { type: 'conjunction' })),
     or: once(() => new Intl.ListFormat(locale, { type: 'disjunction' })),
   }
-  const decimal = new Intl.NumberFormat(locale).formatToParts(0.5).find(({ type }) => type === 'decimal')
+  // Asked for when there is a decimal: the platform takes its time over the first one.
+  const point = once(
+    () =>
+      new Intl.NumberFormat(locale).formatToParts(0.5).find(({ type }) => type === 'decimal')?.value ?? '.',
+  )
   return {
     say: (key, values = {}) => {
       const write = read.get(key) ?? readMessage(messageOf(locale, key), locale)
@@ -46,7 +50,7 @@ function makeTongue(locale: Locale): Tongue {
         .map(({ type, value }) => (type === 'literal' && value === ', ' ? sign : value))
         .join('')
     },
-    point: decimal?.value ?? '.',
+    pointed: (text) => (text.includes('.') ? text.replace('.', point()) : text),
   }
 }
 

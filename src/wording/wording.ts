@@ -44,8 +44,7 @@ export interface Wording {
  */
 export function wordingOf(lang: string, unit: Unit): Wording {
   const locale = localeOf(lang) ?? 'en-GB'
-  const { say, list, point } = tongueOf(locale)
-  const pointed = (text: string): string => text.replace('.', point)
+  const { say, list, pointed } = tongueOf(locale)
   const bare = (x: Length): string => pointed(formatBare(x, unit))
   const withUnit = (number: string): string =>
     say('measures.with-unit', { number, unit: say(`measures.${unit}`) })
