@@ -29,8 +29,7 @@ export async function benchHtml(lesson: string, runs: number): Promise<Ratio> {
   }
   return {
     what: 'lesson to HTML, warm',
-    floor: 'remark and rehype',
-    goal: 4,
+    against: 'remark and rehype',
     ...(await inTurn(runs, ours, floor)),
   }
 }

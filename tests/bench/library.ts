@@ -3,58 +3,73 @@ import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'nod
 import { availableParallelism, tmpdir } from 'node:os'
 import { join, resolve } from 'node:path'
 import process from 'node:process'
-import { count, words } from '../../src/workshop/listing.ts'
-import { listingText } from '../../src/workshop/listing-text.ts'
+import { mostMemory } from './memory.ts'
+import type { Ratio } from './ratio.ts'
 
-// Run in the project's folder, behind `npm run build`: how fast a library is printed. Prints ratios, and fails nothing.
-const [lessons, cores] = [Number(process.argv[2] ?? 12), availableParallelism()]
-const program = resolve(process.argv[3] ?? 'dist/foldlore.js')
-const folder = mkdtempSync(join(tmpdir(), 'bench-library-'))
-const text = readFileSync('lessons/harbour-lights.md', 'utf8').replace(/^sizes:.*$/m, 'sizes: [6 x 6 in]')
+/** How fast a library of so many lessons, each in three sizes and both units, is printed, and what it takes. */
+export function benchLibrary(lesson: string, lessons: number): Ratio[] {
+  const cores = availableParallelism()
+  const folder = mkdtempSync(join(tmpdir(), 'bench-library-'))
+  const text = readFileSync(lesson, 'utf8').replace(/^sizes:.*$/m, 'sizes: [6 x 6 in, A6 landscape]')
+  const argv = (name: string, jobs: number): string[] => {
+    const [from, to] = [join(folder, 'in'), join(folder, name)]
+    return [resolve('dist/foldlore.js'), 'library', from, '-o', to, '--quiet', '--jobs', String(jobs)]
+  }
 
-/** Seconds for one library, on so many cores only where the system can say that. */
-function seconds(name: string, on: number): number {
-  const pinned = process.platform === 'linux' && spawnSync('taskset', ['--version']).status === 0
-  const argv = [process.execPath, program, 'library', join(folder, 'in'), '-o', join(folder, name)]
-  const line = [...(pinned ? ['taskset', '-c', `0-${on - 1}`] : []), ...argv, '--quiet', '--jobs', String(on)]
-  const start = performance.now()
-  const { status, stderr } = spawnSync(line[0] ?? '', line.slice(1), { encoding: 'utf8' })
-  if (status !== 0) throw new Error(stderr)
-  return (performance.now() - start) / 1000
-}
+  /** Seconds for the library, on so many cores only where the system can say that. */
+  const seconds = (name: string, jobs: number): number => {
+    const pinned = process.platform === 'linux' && spawnSync('taskset', ['--version']).status === 0
+    const line = [
+      ...(pinned ? ['taskset', '-c', `0-${jobs - 1}`] : []),
+      process.execPath,
+      ...argv(name, jobs),
+    ]
+    const start = performance.now()
+    const { status, stderr } = spawnSync(line[0] ?? '', line.slice(1), { encoding: 'utf8' })
+    if (status !== 0) throw new Error(stderr)
+    return (performance.now() - start) / 1000
+  }
+  const write = (n: number): void => {
+    rmSync(join(folder, 'in'), { recursive: true, force: true })
+    mkdirSync(join(folder, 'in'))
+    writeFileSync(join(folder, 'in', 'library.yaml'), 'units: [in, mm]\n')
+    for (let i = 0; i < n; i++)
+      writeFileSync(join(folder, 'in', `lights-${i}.md`), text.replace('lights', `lights ${i}`))
+  }
 
-function write(n: number): void {
-  rmSync(join(folder, 'in'), { recursive: true, force: true })
-  mkdirSync(join(folder, 'in'))
-  for (let i = 0; i < n; i++)
-    writeFileSync(join(folder, 'in', `lights-${i}.md`), text.replace('lights', `lights ${i}`))
-}
-
-try {
-  write(lessons)
-  const one = seconds('one', 1)
-  const all = seconds('all', cores)
-  const again = seconds('all', cores)
-  write(2 * lessons)
-  const twice = seconds('twice', cores)
-  const row = (what: string, ratio: number, goal: string): string[] => [what, ratio.toFixed(2), goal]
-  console.log(
-    listingText({
-      title: 'How fast a library is printed',
-      intro: `${lessons} lessons in 2 sizes: ${one.toFixed(1)} s on one core, ${all.toFixed(1)} s on ${cores}, ${again.toFixed(2)} s when nothing has changed`,
-      sections: [
-        {
-          heading: 'Ratios',
-          columns: [words('what'), count('times'), words('goal')],
-          rows: [
-            row(`${cores} cores against one`, one / all, `at least ${(0.85 * cores).toFixed(2)}`),
-            row('first time against unchanged', all / again, 'at least 20'),
-            row('twice the lessons', twice / all, 'at most 2'),
-          ],
-        },
-      ],
-    }),
-  )
-} finally {
-  rmSync(folder, { recursive: true, force: true })
+  try {
+    const half = Math.ceil(lessons / 2)
+    write(half)
+    const few = seconds('few', cores)
+    const ofFew = mostMemory(...argv('memory', cores))
+    write(2 * half)
+    const all = seconds('all', cores)
+    const again = seconds('all', cores)
+    const one = seconds('one', 1)
+    const ofAll = mostMemory(...argv('more-memory', cores))
+    const row = { unit: 's', runs: 1 } as const
+    const name = `${2 * half} lessons`
+    return [
+      {
+        ...row,
+        what: `${name} on one core`,
+        ours: one,
+        against: `on ${cores}`,
+        floor: all,
+        goal: { atLeast: 0.85 * cores },
+      },
+      {
+        ...row,
+        what: `${name}, first`,
+        ours: all,
+        against: 'unchanged',
+        floor: again,
+        goal: { atLeast: 20 },
+      },
+      { ...row, what: name, ours: all, against: `${half} lessons`, floor: few, goal: { atMost: 2 } },
+      { ...row, what: `${name}, memory`, ours: ofAll, against: `${half} lessons`, floor: ofFew, unit: 'MB' },
+    ]
+  } finally {
+    rmSync(folder, { recursive: true, force: true })
+  }
 }

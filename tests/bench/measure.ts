@@ -10,5 +10,15 @@ const node = (...args: string[]) => {
 export async function benchMeasure(lesson: string, runs: number): Promise<Ratio> {
   const ours = () => node('dist/foldlore.js', 'measure', lesson, '--quiet')
   const times = await inTurn(runs, ours, () => node('-e', '0'))
-  return { what: 'measure, cold', floor: 'node -e 0', goal: 3, ...times }
+  return { what: 'measure, cold', against: 'node -e 0', goal: { atMost: 3 }, ...times }
+}
+
+/** The help, which loads no lesson, against the same. */
+export async function benchHelp(runs: number): Promise<Ratio> {
+  const times = await inTurn(
+    runs,
+    () => node('dist/foldlore.js', '--help'),
+    () => node('-e', '0'),
+  )
+  return { what: 'the help, cold', against: 'node -e 0', ...times }
 }

@@ -1,11 +1,14 @@
 /** One line of the table: how long we take, how long the least thing that could do it takes, both in this run. */
 export interface Ratio {
   readonly what: string
-  readonly floor: string
-  /** Medians in milliseconds. */
+  /** What it is held against. */
+  readonly against: string
+  /** Both in the same unit, which is milliseconds unless said. */
   readonly ours: number
-  readonly floors: number
-  readonly goal: number
+  readonly floor: number
+  readonly unit?: 's' | 'MB'
+  /** What `ours / floor` is to be. */
+  readonly goal?: { readonly atMost: number } | { readonly atLeast: number }
   readonly runs: number
 }
 
@@ -18,7 +21,7 @@ export async function inTurn(
   runs: number,
   ours: () => unknown,
   floor: () => unknown,
-): Promise<{ ours: number; floors: number; runs: number }> {
+): Promise<{ ours: number; floor: number; runs: number }> {
   const times: [number[], number[]] = [[], []]
   // The first round warms caches up and is not counted.
   for (let round = 0; round <= runs; round++)
@@ -27,7 +30,7 @@ export async function inTurn(
       await run()
       if (round > 0) times[i]?.push(performance.now() - start)
     }
-  return { ours: median(times[0]), floors: median(times[1]), runs }
+  return { ours: median(times[0]), floor: median(times[1]), runs }
 }
 
 export function median(values: readonly number[]): number {
