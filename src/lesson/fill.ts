@@ -65,7 +65,7 @@ export function fillLesson(lesson: Lesson, wishes: Wishes = {}): FilledLesson {
   const built = { ...read, steps: stepsOf(lesson, tree, prose.course()) }
   const dangers = dangersOf({ lesson, filled: built, sentences: prose.sentences(), mentions: prose.mentions })
   const said = saidInSteps(prose.sentences(), prose.course())
-  const filled = { ...built, said, cautions: cautionsOf(dangers, tree, frontMatter) }
+  const filled = { ...built, said, cautions: cautionsOf(dangers, tree, frontMatter, wording) }
   const input = { lesson, filled, figures, needsNames, complete, prose, wishes }
   const ofRules = rules.flatMap((rule) => rule.find(input))
   const known = ruleDocs.map(({ name }) => name)

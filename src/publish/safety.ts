@@ -1,5 +1,5 @@
 import type { FilledLesson } from '../lesson/lesson.ts'
-import { closingAdvice } from '../lesson/safety/hazards.ts'
+import { closingAdvice } from '../lesson/safety/cautions.ts'
 import type { OwnCaution } from './own-cautions.ts'
 import { ThemeError } from './problems.ts'
 
@@ -10,10 +10,13 @@ export interface SafetyView {
 }
 
 /** What a lesson's tools and supplies call for and it does not say itself; null when there is nothing to add. */
-export const safetyView = ({ cautions }: Pick<FilledLesson, 'cautions'>): SafetyView | null =>
+export const safetyView = ({
+  cautions,
+  wording,
+}: Pick<FilledLesson, 'cautions' | 'wording'>): SafetyView | null =>
   cautions.length === 0
     ? null
-    : { cautions: cautions.map(({ title, text }) => ({ title, text })), closing: closingAdvice }
+    : { cautions: cautions.map(({ title, text }) => ({ title, text })), closing: closingAdvice({ wording }) }
 
 /**
  * A theme may show cautions as it likes, but not leave them out.

@@ -3,8 +3,10 @@ import { hingesOf } from '../card/scores.ts'
 import type { Piece, Structure } from '../card/structure.ts'
 import { listOf } from '../length/finding.ts'
 import { isFoldedAlone } from '../lesson/figures/wanted.ts'
+import { closingAdvice } from '../lesson/safety/cautions.ts'
 import { dangersIn } from '../lesson/safety/danger.ts'
-import { closingAdvice, hazards } from '../lesson/safety/hazards.ts'
+import { hazards } from '../lesson/safety/hazards.ts'
+import { wordingOf } from '../wording/wording.ts'
 import { isBox, isShownShut, mechanismOf } from './mechanism.ts'
 import { bendsOf, scoreWays } from './starter-creases.ts'
 import { joinedTo, ownGlue, theName } from './starter-glue.ts'
@@ -90,13 +92,17 @@ function bendsSquare({ shut: bends = [], ...structure }: Structure, { name }: Pi
 
 /** A caution at the first step with each tool that can hurt. */
 function withCautions(steps: readonly StarterStep[]): StarterStep[] {
-  const found = steps.map(({ text }) => dangersIn(text, { as: 'step', children: false }))
+  const wording = wordingOf('en', 'in')
+  const found = steps.map(({ text }) => dangersIn(text, { as: 'step', children: false, locale: 'en-GB' }))
   return steps.map((step, i) => {
     const before = new Set(found.slice(0, i).flatMap((dangers) => dangers.map(({ hazard }) => hazard)))
     const here = new Set(found[i]?.map(({ hazard }) => hazard))
     const callouts = hazards
       .filter((hazard) => here.has(hazard) && !before.has(hazard))
-      .map(({ name, caution }) => `:::caution{about=${name}}\n${caution} ${closingAdvice}\n:::`)
+      .map(
+        ({ name }) =>
+          `:::caution{about=${name}}\n${wording.say(`cautions.${name}`)} ${closingAdvice({ wording })}\n:::`,
+      )
     return { ...step, below: [...callouts, ...step.below] }
   })
 }

@@ -1,14 +1,17 @@
 import { expect, test } from 'vitest'
-import { closingAdvice, hazards } from '../../src/lesson/safety/hazards.ts'
+import { hazards } from '../../src/lesson/safety/hazards.ts'
 import { handoutHtml } from '../../src/publish/html.ts'
 import { mustShowCautions, safetyView } from '../../src/publish/safety.ts'
 import { loadTheme } from '../../src/publish/theme.ts'
 import { handoutView } from '../../src/publish/view.ts'
+import { wordingOf } from '../../src/wording/wording.ts'
 import { axeFindings } from './axe.ts'
 import { drawStub, plainLesson } from './lesson.ts'
 import { withBrowser } from './with-browser.ts'
 
 const browser = withBrowser()
+const { say } = wordingOf('en', 'in')
+const closingAdvice = say('cautions.closing')
 
 /** A lesson that uses something with every hazard. */
 const everything = (front = '', body = '') => {
@@ -22,9 +25,10 @@ const times = (html: string, text: string): number => html.split(text.replaceAll
 
 test('every caution is printed once, before the first step, with the advice that others come first', async () => {
   const html = await page(everything('for: children\n'))
-  for (const { caution, children, title } of hazards) {
-    expect(times(html, `${caution} ${children}`), title).toBe(1)
-    expect(times(html, `<dt>${title}</dt>`), title).toBe(1)
+  for (const { name } of hazards) {
+    const text = `${say(`cautions.${name}`)} ${say(`cautions.${name}-children`)}`
+    expect(times(html, text), name).toBe(1)
+    expect(times(html, `<dt>${say(`cautions.${name}-title`)}</dt>`), name).toBe(1)
   }
   expect(times(html, closingAdvice)).toBe(1)
   expect(html.indexOf(closingAdvice)).toBeLessThan(html.indexOf('<ol class="steps"'))
@@ -35,7 +39,7 @@ test('for anyone else it says nothing of children and scissors', async () => {
   const html = await page()
   expect(html).not.toContain('<dt>With children</dt>')
   expect(html).not.toContain('<dt>Scissors</dt>')
-  for (const { children } of hazards) expect(times(html, children)).toBe(0)
+  for (const { name } of hazards) expect(times(html, say(`cautions.${name}-children`))).toBe(0)
 })
 
 test('what the lesson says itself is not printed twice, and nothing is printed when it says it all', async () => {

@@ -1,4 +1,4 @@
-import { closingAdvice } from '../safety/hazards.ts'
+import { closingAdvice } from '../safety/cautions.ts'
 import type { Rule } from './rule.ts'
 
 /**
@@ -14,8 +14,8 @@ export const noCaution: Rule = {
       example: '1. Cut the base to {base.size} with a craft knife.',
     },
   ],
-  find: ({ filled: { cautions } }) =>
-    cautions.flatMap(({ about, text, adultsOnly, because }) =>
+  find: ({ filled }) =>
+    filled.cautions.flatMap(({ about, text, adultsOnly, because }) =>
       because
         ? [
             {
@@ -24,7 +24,7 @@ export const noCaution: Rule = {
               message: adultsOnly
                 ? `The lesson is for children, and its caution about \`${because.word}\` does not say what an adult does: that is printed before the first step`
                 : `\`${because.word}\` can hurt, and no caution of the lesson is about it: a general one is printed before the first step`,
-              suggestion: `Word it for your room, at the step where it is needed, in a \`:::caution{about=${about}}\`: ${text} ${closingAdvice}`,
+              suggestion: `Word it for your room, at the step where it is needed, in a \`:::caution{about=${about}}\`: ${text} ${closingAdvice(filled)}`,
               place: because.place,
             },
           ]

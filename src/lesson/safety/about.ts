@@ -1,4 +1,5 @@
 import { listOf, nearestWord } from '../../length/finding.ts'
+import { locales } from '../../wording/locales.ts'
 import { dangersIn } from './danger.ts'
 import { cautionTopics } from './hazards.ts'
 
@@ -20,9 +21,11 @@ export function readAbout(text: string): About {
   return word === undefined ? { topics } : { topics, unknown: { word, suggestion: suggestionFor(word) } }
 }
 
-/** A tool has the name of its hazard; a slip of the pen the nearest one. */
+/** A tool, in any language, has the name of its hazard; a slip of the pen the nearest one. */
 function suggestionFor(word: string): string {
-  const [tool] = dangersIn(word.replaceAll('-', ' '), { as: 'item', children: true })
+  const [tool] = locales.flatMap((locale) =>
+    dangersIn(word.replaceAll('-', ' '), { as: 'item', children: true, locale }),
+  )
   const near = tool?.hazard.name ?? nearestWord(word, cautionTopics)
   const choice = listOf(
     cautionTopics.map((topic) => `\`${topic}\``),

@@ -1,7 +1,10 @@
-import { isRefused } from '../prose/refused.ts'
-import { wordFinder } from '../prose/word-list.ts'
+import type { Locale } from '../../wording/locales.ts'
+import { spellings } from '../prose/spellings.ts'
+import { type FindWords, wordFinder } from '../prose/word-list.ts'
 import type { Hazard } from './hazard.ts'
 import { hazards } from './hazards.ts'
+import { ways } from './ways.ts'
+import { wordsOf } from './words.ts'
 
 /** Words of a text that name a tool or a supply with a hazard. */
 export interface Danger {
@@ -15,6 +18,8 @@ export interface Reading {
   /** An item of a list says nothing but its name; a caution speaks of what it names, however it puts it. */
   readonly as: 'item' | 'step' | 'caution'
   readonly children: boolean
+  /** The language of its words. */
+  readonly locale: Locale
   /** Whether a stretch of it means something else, such as a piece of the card. */
   readonly isTaken?: (start: number, end: number) => boolean
 }
@@ -24,28 +29,46 @@ interface Meaning {
   readonly how: 'always' | 'alone' | 'children'
 }
 
-const meanings = new Map<string, Meaning[]>()
-const innocent = new Set<string>()
-for (const hazard of hazards) {
-  const { words, alone = [], forChildren = [], not = [] } = hazard
-  for (const [how, list] of [
-    ['always', words],
-    ['alone', alone],
-    ['children', forChildren],
-  ] as const)
-    for (const word of list) meanings.set(word, [...(meanings.get(word) ?? []), { hazard, how }])
-  for (const word of not) innocent.add(word)
+interface Vocabulary {
+  /** What each word means; those that are only looked like mean nothing. */
+  readonly meanings: ReadonlyMap<string, readonly Meaning[]>
+  readonly find: FindWords
 }
-const finder = wordFinder([...new Set([...meanings.keys(), ...innocent])])
+
+/** Made once for each language, for few lessons are in several. */
+const vocabularies = new Map<Locale, Vocabulary>()
+
+function vocabularyOf(locale: Locale): Vocabulary {
+  const made = vocabularies.get(locale) ?? makeVocabulary(locale)
+  vocabularies.set(locale, made)
+  return made
+}
+
+function makeVocabulary(locale: Locale): Vocabulary {
+  const meanings = new Map<string, Meaning[]>()
+  for (const hazard of hazards) {
+    const { words, alone = [], forChildren = [], not = [] } = wordsOf(hazard, locale)
+    for (const [how, list] of [
+      ['always', words],
+      ['alone', alone],
+      ['children', forChildren],
+    ] as const)
+      for (const word of list) meanings.set(word, [...(meanings.get(word) ?? []), { hazard, how }])
+    for (const word of not) if (!meanings.has(word)) meanings.set(word, [])
+  }
+  return { meanings, find: wordFinder([...meanings.keys()], spellings[locale]) }
+}
 
 /** Everything in a text that names a tool or a supply with a hazard, in the order of the words. */
-export function dangersIn(text: string, { as, children, isTaken }: Reading): Danger[] {
-  return finder(text).flatMap(({ word, start, end }) => {
+export function dangersIn(text: string, { as, children, locale, isTaken }: Reading): Danger[] {
+  const { meanings, find } = vocabularyOf(locale)
+  const { isRefused, isPicture, isUsed } = ways[locale]
+  return find(text).flatMap(({ word, start, end }) => {
     const [before, after] = [text.slice(0, start), text.slice(end)]
     const isMeant = ({ hazard, how }: Meaning): boolean => {
       if (how === 'children' && !children) return false
       if (as === 'caution') return true
-      if (hazard.pictured && isPicture(before, after)) return false
+      if (hazard.pictured && isPicture(before, after, text.slice(start, end))) return false
       return how !== 'alone' || (as === 'item' ? isWhole(before, after) : isUsed(before, after))
     }
     if (isTaken?.(start, end) || (as === 'step' && isRefused(before, after))) return []
@@ -53,21 +76,6 @@ export function dangersIn(text: string, { as, children, isTaken }: Reading): Dan
   })
 }
 
-/** `a paper balloon`, `balloon stickers`, `draw a balloon`. */
-const isPicture = (before: string, after: string): boolean =>
-  /\b(?:paper|card|cardboard|felt|drawn|painted|printed|stamped|cut-out|die-cut)[ -]$/i.test(before) ||
-  /\b(?:draw|sketch|paint|colour|color|trace|stamp|print|cut out)(?: an?| the| some| your| each)?(?: \p{Ll}{2,9})? $/iu.test(
-    before,
-  ) ||
-  /^[ -](?:paper|card(?:stock)?|stamp|die|stencil|template|shape|pattern|motif|outline|sticker|picture|drawing|image|design|print)s?\b/i.test(
-    after,
-  )
-
 /** `iron`, `iron (warm)`; but not `iron gate`. */
 const isWhole = (before: string, after: string): boolean =>
-  before.trim() === '' && /^\s*(?:$|[,(]|or\b|and\b)/.test(after)
-
-/** `press it with an iron.`, `light a match`; but not `a lighter blue`. */
-const isUsed = (before: string, after: string): boolean =>
-  /\b(?:with|use|using|take|light|strike|pour|mix)(?: an?| the| your| some)? $/i.test(before) &&
-  /^(?:$|[.,;:!?)]| (?:and|to|on|over|at|until|for|from|into)\b)/.test(after)
+  before.trim() === '' && /^\s*(?:$|[,(]|(?:or|and|oder|und|ou|et|o|y)\s)/.test(after)

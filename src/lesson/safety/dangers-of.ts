@@ -17,7 +17,7 @@ export interface NamedDanger {
 /** What is looked at: a lesson and its words. */
 export interface Looked {
   readonly lesson: Pick<Lesson, 'source' | 'cards'>
-  readonly filled: Pick<FilledLesson, 'frontMatter' | 'supplies' | 'cards'>
+  readonly filled: Pick<FilledLesson, 'frontMatter' | 'wording' | 'supplies' | 'cards'>
   readonly sentences: readonly Sentence[]
   readonly mentions: FindMentions
 }
@@ -30,6 +30,7 @@ export function dangersOf(looked: Looked): NamedDanger[] {
 
 const readingOf = ({ filled }: Looked, as: Reading['as']): Reading => ({
   as,
+  locale: filled.wording.locale,
   children: filled.frontMatter.for === 'children',
 })
 

@@ -6,7 +6,7 @@ import { flames, heat, hotGlue } from './hazards/hot.ts'
 import { points, punches, wire } from './hazards/pointed.ts'
 import { balloons, buttonCells, magnets, smallParts } from './hazards/swallowed.ts'
 
-/** Every hazard that tools and supplies can have, in the order of the print. Their words are English. */
+/** Every hazard that tools and supplies can have, in the order of the print. */
 export const hazards: readonly Hazard[] = [
   blades,
   trimmers,
@@ -32,6 +32,3 @@ export const hazards: readonly Hazard[] = [
 
 /** What a caution can say that it is about; `children` is the care that a lesson for children always asks for. */
 export const cautionTopics: readonly string[] = [...hazards.map(({ name }) => name), 'children']
-
-/** Nobody who writes a program knows the room, the group or the tools: this stands below whatever it prints. */
-export const closingAdvice = 'Local rules and the maker’s instructions come first.'

@@ -1,9 +1,13 @@
 import type { Nodes, Root } from 'mdast'
+import type { Locale } from '../../wording/locales.ts'
 import type { CalloutNode } from '../nodes.ts'
 import { plainText } from '../plain-text.ts'
-import { wordFinder } from '../prose/word-list.ts'
+import { spellings } from '../prose/spellings.ts'
+import { type FindWords, wordFinder } from '../prose/word-list.ts'
 import { dangersIn } from './danger.ts'
 import { hazards } from './hazards.ts'
+import { ways } from './ways.ts'
+import { wordsOf } from './words.ts'
 
 /** What a lesson's own cautions speak of. */
 export interface SpokenOf {
@@ -13,16 +17,16 @@ export interface SpokenOf {
   readonly withAdult: ReadonlySet<string>
 }
 
-/** Reads the cautions of a lesson. One that says nothing is about nothing, whatever it claims. */
-export function spokenOf(tree: Root): SpokenOf {
+/** Reads the cautions of a lesson in its language. One that says nothing is about nothing, whatever it claims. */
+export function spokenOf(tree: Root, locale: Locale): SpokenOf {
   const topics = new Set<string>()
   const withAdult = new Set<string>()
   for (const caution of cautionsIn(tree)) {
     const text = plainText(caution)
     if (!/\p{L}+\P{L}+\p{L}+\P{L}+\p{L}/u.test(text)) continue
-    for (const topic of [...(caution.about ?? []), ...topicsIn(text)]) {
+    for (const topic of [...(caution.about ?? []), ...topicsIn(text, locale)]) {
       topics.add(topic)
-      if (speaksOfAdult(text)) withAdult.add(topic)
+      if (ways[locale].adult.test(text)) withAdult.add(topic)
     }
   }
   return { topics, withAdult }
@@ -33,21 +37,40 @@ const cautionsIn = (node: Nodes): CalloutNode[] => [
   ...('children' in node ? node.children.flatMap((child) => cautionsIn(child as Nodes)) : []),
 ]
 
-const finders = hazards.map(({ name, also = [] }) => ({ name, find: wordFinder(also) }))
+interface Finder {
+  readonly name: string
+  readonly find: FindWords
+}
+
+/** Made once for each language, for few lessons are in several. */
+const finders = new Map<Locale, readonly Finder[]>()
+
+function findersOf(locale: Locale): readonly Finder[] {
+  const made =
+    finders.get(locale) ??
+    hazards.map((hazard) => ({
+      name: hazard.name,
+      find: wordFinder(wordsOf(hazard, locale).also ?? [], spellings[locale]),
+    }))
+  finders.set(locale, made)
+  return made
+}
 
 /**
  * The hazards that a text names by their tools, sentence by sentence. Where a sentence names no tool, a more general word
  * does: `the blade` is that of a knife, unless a trimmer stands beside it.
  */
-export function topicsIn(text: string): string[] {
-  const reading = { as: 'caution', children: true } as const
+export function topicsIn(text: string, locale: Locale): string[] {
+  const reading = { as: 'caution', children: true, locale } as const
   return text.split(/(?<=[.!?…])\s+/).flatMap((sentence) => {
     const named = dangersIn(sentence, reading).map(({ hazard }) => hazard.name)
     // What only children are told of, such as scissors, is too common to say which blade is meant.
     if (dangersIn(sentence, { ...reading, children: false }).length > 0) return named
-    return [...named, ...finders.filter(({ find }) => find(sentence).length > 0).map(({ name }) => name)]
+    return [
+      ...named,
+      ...findersOf(locale)
+        .filter(({ find }) => find(sentence).length > 0)
+        .map(({ name }) => name),
+    ]
   })
 }
-
-const speaksOfAdult = (text: string): boolean =>
-  /\b(?:adults?|grown-?(?: )?ups?|teachers?|tutors?|parents?|helpers?|supervis\p{L}*)\b/iu.test(text)

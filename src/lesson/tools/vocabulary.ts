@@ -1,4 +1,4 @@
-import { wordFinder } from '../prose/word-list.ts'
+import { englishSpelling, wordFinder } from '../prose/word-list.ts'
 import { cuttingTools } from './cutting-tools.ts'
 import { markingTools } from './marking-tools.ts'
 import { stickingTools } from './sticking-tools.ts'
@@ -17,7 +17,7 @@ export interface NamedTool {
 const meanings = new Map(
   vocabulary.flatMap((tool) => [tool.name, ...(tool.words ?? [])].map((word) => [word, tool] as const)),
 )
-const finder = wordFinder([...meanings.keys()])
+const finder = wordFinder([...meanings.keys()], englishSpelling)
 
 /** Every tool that a text names, in the order of the words; the longer name wins. */
 export const toolsIn = (text: string): NamedTool[] =>

@@ -1,6 +1,6 @@
 import type { Root, RootContent } from 'mdast'
 import type { FilledLesson } from '../../lesson/lesson.ts'
-import { closingAdvice } from '../../lesson/safety/hazards.ts'
+import { closingAdvice } from '../../lesson/safety/cautions.ts'
 import { timeOfSteps } from '../../lesson/time-of-steps.ts'
 import { cardRows } from '../../workshop/measures-listing.ts'
 import { levelWords, timeText } from '../facts.ts'
@@ -81,12 +81,12 @@ function pieceLists({ cards, unit }: FilledLesson): RootContent[] {
 }
 
 /** What is to be minded before the first step. It is never left out. */
-function cautionBlocks({ cautions }: FilledLesson, own: readonly RootContent[]): RootContent[] {
+function cautionBlocks({ cautions, wording }: FilledLesson, own: readonly RootContent[]): RootContent[] {
   if (cautions.length === 0 && own.length === 0) return []
   return [
     heading(2, 'Take care'),
     ...(cautions.length > 0 ? [bullets(cautions.map(({ title, text: said }) => `${title}: ${said}`))] : []),
     ...own,
-    ...paragraphs([closingAdvice]),
+    ...paragraphs([closingAdvice({ wording })]),
   ]
 }

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { fillLesson } from '../../../src/lesson/fill.ts'
 import { readLesson } from '../../../src/lesson/read.ts'
+import { wordingOf } from '../../../src/wording/wording.ts'
 
 const lesson = (body: string, front = '') =>
   `---\ntitle: Shells\n${front}---\n\n\`\`\`card\nfold: side\nclosed: 5 x 7 in\n\`\`\`\n\n${body}\n`
@@ -150,5 +151,59 @@ describe('no-caution', () => {
     const { cautions, findings } = filled('1. Take the knife.', 'allow: {no-caution: We speak of it.}\n')
     expect(findings.filter((f) => f.rule === 'no-caution')).toEqual([])
     expect(cautions.map((c) => c.about)).toEqual(['blades'])
+  })
+})
+
+describe.each([
+  ['de', 'Cuttermesser', 'Das Messer nehmen.', 'Das Messer ist scharf.', /Bastelklinge/, /erwachsene Person/],
+  [
+    'de-CH',
+    'Heissklebepistole',
+    'Mit Heisskleber ankleben.',
+    'Heisskleber verbrennt die Haut.',
+    /Düse/,
+    /Pistole/,
+  ],
+  ['fr', 'cutter', 'Prendre le cutter.', 'Le cutter est tranchant.', /lame de cutter/, /Un adulte/],
+  ['es', 'cúter', 'Tomar el cúter.', 'El cúter corta mucho.', /cuchilla/, /persona adulta/],
+])('a lesson in %s', (lang, tool, step, own, wanted, adult) => {
+  const front = `lang: ${lang}\n`
+  const closing = wordingOf(lang, 'mm').say('cautions.closing')
+
+  test('has the caution of what is on its list, in its steps and in its stock', () => {
+    for (const body of [`${supplies(tool)}1. x`, `1. ${step}`, `1. x\n\n:::tip\n${step}\n:::`])
+      expect(filled(body, front).cautions.map(({ text }) => text)).toEqual([expect.stringMatching(wanted)])
+    const text = lesson('1. x', front).replace('closed: 5 x 7 in', `closed: 5 x 7 in\nbase: {stock: ${tool}}`)
+    const [caution] = fillLesson(readLesson(text)).cautions
+    expect(text.slice(caution?.because?.place.offset, caution?.because?.place.end)).toBe(tool)
+  })
+
+  test('takes its own caution instead, also one that says what it is about', () => {
+    const [general] = filled(`1. ${step}`, front).cautions
+    expect(about(`1. ${step}${caution(own)}`, front)).toEqual([])
+    expect(about(`1. ${step}${caution(step, `{about=${general?.about}}`)}`, front)).toEqual([])
+    const { cautions } = filled(`1. ${step}${caution(own)}`, `${front}for: children\n`)
+    expect(cautions.map(({ text }) => text)).toEqual([
+      expect.stringMatching(adult),
+      expect.stringMatching(adult),
+    ])
+  })
+
+  test('is told how to cure it in its own words, which then are enough', () => {
+    for (const whom of ['', 'for: children\n']) {
+      const told = filled(`1. ${step}`, front + whom).findings.find(({ rule }) => rule === 'no-caution')
+      const [, mark = '', words = ''] = /`:::caution(\{.*\})`: (.*)/.exec(told?.suggestion ?? '') ?? []
+      expect(words.endsWith(closing)).toBe(true)
+      const cured = filled(`1. ${step}${caution(words, mark)}`, front + whom)
+      expect(cured.findings.filter(({ rule }) => rule === 'no-caution')).toEqual([])
+    }
+  })
+
+  test('is told the word for a hazard by the name of its tool', () => {
+    const { findings } = filled(`1. ${step}${caution(own, `{about="${tool}"}`)}`, front)
+    const [general] = filled(`1. ${step}`, front).cautions
+    expect(findings.find(({ rule }) => rule === 'unknown-hazard')?.suggestion).toBe(
+      `Write \`${general?.about}\``,
+    )
   })
 })

@@ -3,7 +3,6 @@ import type { Hazard } from '../hazard.ts'
 /** Common practice, no source. */
 export const powders: Hazard = {
   name: 'powders',
-  title: 'Powders and glitter',
   words: [
     'embossing powder',
     'mica powder',
@@ -31,15 +30,11 @@ export const powders: Hazard = {
     'glitter spray',
   ],
   also: ['powder', 'dust'],
-  caution:
-    'Fine powder and glitter get into eyes and lungs. Tip them slowly over a tray, away from the face, do not blow, melt powder only with plenty of fresh air, and wash your hands afterwards.',
-  children: 'An adult tips the powder, and no child rubs the eyes before the hands are washed.',
 }
 
 /** Common practice, no source. */
 export const allergies: Hazard = {
   name: 'allergies',
-  title: 'Allergies',
   words: [
     'latex',
     'latex glove',
@@ -72,7 +67,4 @@ export const allergies: Hazard = {
   not: ['latex-free glove', 'latex free glove', 'eggshell white'],
   pictured: true,
   also: ['allergic', 'allergy'],
-  caution:
-    'Latex, nut and egg shells, flour, feathers and dried plants make some people ill. Ask everyone before the class, have something else for those who need it, and wash hands and tables afterwards.',
-  children: 'Ask the parents, not the children.',
 }

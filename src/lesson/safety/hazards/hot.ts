@@ -6,7 +6,6 @@ import type { Hazard } from '../hazard.ts'
  */
 export const heat: Hazard = {
   name: 'heat',
-  title: 'Hot tools',
   words: [
     'heat tool',
     'heat gun',
@@ -39,9 +38,6 @@ export const heat: Hazard = {
   ],
   alone: ['iron'],
   also: ['heat', 'hot', 'burn', 'scorch'],
-  caution:
-    'A hot tool burns skin and scorches paper, and it looks the same when it is cold. Work on a surface that takes heat, with hands, sleeves and loose paper out of the way, put it on its rest, and switch it off and let it cool before it is packed. Hold a burn under cold water at once.',
-  children: 'An adult holds the hot tool, and the children stand back until all is cold.',
 }
 
 /**
@@ -51,18 +47,13 @@ export const heat: Hazard = {
  */
 export const hotGlue: Hazard = {
   name: 'hot-glue',
-  title: 'Hot glue',
   words: ['glue gun', 'hot glue gun', 'hot glue', 'hot-melt glue', 'hot glue stick', 'hot melt gun'],
   also: ['nozzle'],
-  caution:
-    'The nozzle and the glue burn at any setting. Protect the eyes, stand the gun nozzle down in its rest on a covered table, and spread the glue with a stick, never with a finger. Have cold water at hand: hold a burn under it, leave glue that sticks to the skin where it is, and get medical help.',
-  children: 'An adult works the gun, and the children keep away from fresh glue.',
 }
 
 /** Common practice, no source. */
 export const flames: Hazard = {
   name: 'flames',
-  title: 'Flames',
   words: [
     'candle',
     'tea light',
@@ -93,7 +84,4 @@ export const flames: Hazard = {
   ],
   pictured: true,
   also: ['flame', 'fire', 'burn'],
-  caution:
-    'Paper, hair and sleeves catch fire in a moment. Light nothing near loose paper, film or spray, keep water beside it, never leave a flame alone, and put none in or under a finished card.',
-  children: 'An adult lights it, stays with it and puts it out.',
 }

@@ -3,7 +3,6 @@ import type { Hazard } from '../hazard.ts'
 /** Common practice, no source. */
 export const points: Hazard = {
   name: 'points',
-  title: 'Needles and points',
   words: [
     'needle',
     'sewing needle',
@@ -32,15 +31,11 @@ export const points: Hazard = {
   alone: ['pin'],
   not: ['pine needle', 'knitting needle', 'plastic needle', 'compass needle', 'needle-nose pliers'],
   also: ['prick'],
-  caution:
-    'A point goes through paper sooner than you think, and into the hand behind it. Prick into a mat or a block of foam, never towards the hand that holds or on the lap, stick the point into a cork when it rests, and count needles and pins in again.',
-  children: 'An adult makes the holes, and children sew with blunt needles.',
 }
 
 /** Common practice, no source. */
 export const wire: Hazard = {
   name: 'wire',
-  title: 'Wire',
   words: [
     'wire',
     'craft wire',
@@ -57,15 +52,11 @@ export const wire: Hazard = {
   ],
   not: ['wire rack', 'wire basket', 'wire brush', 'wire shelf', 'wire-bound notebook', 'wire edge'],
   pictured: true,
-  caution:
-    'Ends of wire are sharp, and a piece that is cut off flies. Hold both ends, point them down to cut, protect the eyes, and bend the ends in before the card is handed on.',
-  children: 'An adult cuts the wire and turns the ends in first.',
 }
 
 /** Common practice, no source. */
 export const punches: Hazard = {
   name: 'punches',
-  title: 'Punches and presses',
   words: [
     'punch',
     'hole punch',
@@ -98,7 +89,4 @@ export const punches: Hazard = {
   ],
   not: ['punch needle', 'fruit punch'],
   also: ['roller', 'pinch', 'machine'],
-  caution:
-    'Punches, rollers and presses pinch, and dies have cutting edges. Keep fingers, hair, ties and sleeves away from where they close, never force them, and strike only on a firm table with the other hand well clear.',
-  children: 'An adult turns the machine or strikes, and small hands use a hand punch that closes gently.',
 }

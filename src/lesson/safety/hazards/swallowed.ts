@@ -8,7 +8,6 @@ import type { Hazard } from '../hazard.ts'
  */
 export const smallParts: Hazard = {
   name: 'small-parts',
-  title: 'Small parts',
   words: [
     'bead',
     'seed bead',
@@ -76,15 +75,11 @@ export const smallParts: Hazard = {
   ],
   pictured: true,
   also: ['choke', 'choking', 'swallow', 'swallowed'],
-  caution:
-    'Small parts can choke a child under 3. Put none on a card for one so young, keep them in a dish with a lid, and pick up at once what falls.',
-  children: 'An adult counts them out and counts them in again.',
 }
 
 /** From memory. */
 export const magnets: Hazard = {
   name: 'magnets',
-  title: 'Magnets',
   words: [
     'magnet',
     'disc magnet',
@@ -97,16 +92,11 @@ export const magnets: Hazard = {
     'magnetic dot',
   ],
   not: ['magnet sheet', 'magnetic sheet', 'magnetic mat'],
-  caution:
-    'Two magnets that are swallowed pull together inside the body and do grave harm. Count them before and after, seal each one in under glued card, keep them from anyone with a pacemaker, and go to a hospital at once if one may have been swallowed.',
-  children:
-    'An adult keeps them, puts them in and checks that none comes loose; none for a young child’s card.',
 }
 
 /** From memory. */
 export const buttonCells: Hazard = {
   name: 'button-cells',
-  title: 'Button cells',
   words: [
     'button cell',
     'button battery',
@@ -137,19 +127,12 @@ export const buttonCells: Hazard = {
     'AG13',
   ],
   also: ['cell', 'battery'],
-  caution:
-    'A button cell that is swallowed burns through the gullet within hours. Close its holder so that no child can open it, count new and used cells, put tape over a used one, and go to a hospital at once if one may have been swallowed.',
-  children: 'An adult keeps the cells and puts them in; none for a young child’s card.',
 }
 
 /** That a balloon or a piece of one can choke, and holds latex: from memory. */
 export const balloons: Hazard = {
   name: 'balloons',
-  title: 'Balloons',
   words: ['balloon', 'latex balloon', 'water balloon', 'balloon rubber'],
   not: ['foil balloon', 'hot air balloon', 'hot-air balloon'],
   pictured: true,
-  caution:
-    'An empty balloon or a piece of a burst one can choke a child, and most are latex, to which some people are allergic. Pick up every piece, and ask about allergies before the class.',
-  children: 'An adult blows balloons up and keeps the empty ones.',
 }
