@@ -162,7 +162,7 @@ describe.each([
     'Mit Heisskleber ankleben.',
     'Heisskleber verbrennt die Haut.',
     /Düse/,
-    /Pistole/,
+    /erwachsene Person/,
   ],
   ['fr', 'cutter', 'Prendre le cutter.', 'Le cutter est tranchant.', /lame de cutter/, /Un adulte/],
   ['es', 'cúter', 'Tomar el cúter.', 'El cúter corta mucho.', /cuchilla/, /persona adulta/],
