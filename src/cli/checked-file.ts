@@ -1,5 +1,6 @@
 import type { Finding } from '../length/finding.ts'
 import type { FilledLesson } from '../lesson/lesson.ts'
+import { readBrand } from '../publish/brand/read-brand.ts'
 import { figuresOf } from '../publish/figures-of.ts'
 import { readPictures } from '../publish/pictures.ts'
 import { handoutView } from '../publish/view.ts'
@@ -19,5 +20,6 @@ export async function drawingFindings(
   outside: Outside,
 ): Promise<readonly Finding[]> {
   const { pictures, findings } = await readPictures(lesson.tree, folder, outside)
-  return [...findings, ...handoutView(lesson, figuresOf(lesson), pictures).findings]
+  const { findings: ofBrand } = await readBrand(lesson.frontMatter.brand, folder, outside)
+  return [...findings, ...ofBrand, ...handoutView(lesson, figuresOf(lesson), pictures).findings]
 }

@@ -10,6 +10,7 @@ import type { ClassPrint } from './class-prints.ts'
 import type { Options } from './flags.ts'
 import type { Outside } from './outside.ts'
 import { pagesFor } from './pages.ts'
+import { brandFor } from './print-brand.ts'
 import { printSettings } from './print-settings.ts'
 
 /** The page that leads to everything for the day of a class: what there is to look at and to print. */
@@ -60,7 +61,8 @@ export async function dayPage(
         : []),
     ]),
   ])
-  const head = { title, lang: first.lesson.frontMatter.lang, foot: { title, print: '' } }
+  const brand = await brandFor(path, undefined, { ...options, quiet: true }, outside)
+  const head = { ...brand, title, lang: first.lesson.frontMatter.lang, foot: { title, print: '' } }
   const html = await handoutHtml(head, { css, body: () => toHtml(body) }, { paper })
   return new TextEncoder().encode(html)
 }

@@ -6,11 +6,13 @@ import { handoutHtml } from '../publish/html.ts'
 import { listingBody } from '../publish/listing-body.ts'
 import { measureText } from '../publish/measure.ts'
 import type { Paper } from '../publish/page-css.ts'
+import type { PageHead } from '../publish/page-html.ts'
 import { printPdf } from '../publish/pdf.ts'
 import { loadStyle } from '../publish/theme.ts'
 import type { Listing } from '../workshop/listing.ts'
 import type { Options } from './flags.ts'
 import type { Outside } from './outside.ts'
+import { brandFor } from './print-brand.ts'
 import { type Printing, printPages } from './print-pages.ts'
 
 /** What a list is made from. */
@@ -31,8 +33,9 @@ export async function printListing(
   outside: Outside,
   browser?: Promise<Browser>,
 ): Promise<void> {
+  const brand = await brandFor(from.path, from.lessons ? undefined : lesson, options, outside)
   const html = (theme: string, paper: Paper): Promise<string> =>
-    listingHtml(listing, from.lessons ?? [lesson], theme, paper)
+    listingHtml(listing, from.lessons ?? [lesson], brand, theme, paper)
   const pdf: Printing['pdf'] = (page, _, running) => printPdf(page, running)
   await printPages(from, { html, pdf }, options, outside, browser)
 }
@@ -40,6 +43,7 @@ export async function printListing(
 async function listingHtml(
   listing: Listing,
   lessons: readonly FilledLesson[],
+  brand: Pick<PageHead, 'brand'>,
   theme: string,
   paper: Paper,
 ): Promise<string> {
@@ -49,6 +53,7 @@ async function listingHtml(
   )
   const sizes = [...new Set(all)]
   const head = {
+    ...brand,
     title: listing.title,
     lang: lessons[0]?.frontMatter.lang ?? 'en',
     foot: { title: listing.title, print: `${listOf(sizes)} ${all.length > 1 ? 'cards' : 'card'}` },

@@ -7,6 +7,7 @@ import { uprightIn } from '../workshop/class/to-cut.ts'
 import type { CuttingPlan } from '../workshop/cutting/cutting.ts'
 import type { Options } from './flags.ts'
 import type { Outside } from './outside.ts'
+import { brandFor } from './print-brand.ts'
 import { printPages } from './print-pages.ts'
 
 /** Prints a cutting plan with its drawings as a page and a PDF. Throws what `printPages` throws. */
@@ -24,10 +25,11 @@ export async function printSheets(
     lang: first?.lesson.frontMatter.lang ?? 'en',
     print: `for ${first?.kits ?? 0} kits`,
   }
+  const { brand } = await brandFor(path, undefined, options, outside)
   await printPages(
     { path, what: 'sheets' },
     {
-      html: (theme, paper) => sheetsHtml(about, plan, uprightIn(lessons), unit, paper, theme),
+      html: (theme, paper) => sheetsHtml(about, plan, uprightIn(lessons), unit, paper, theme, brand),
       pdf: (page, _, running) => printPdf(page, running),
     },
     options,

@@ -5,6 +5,7 @@ import { loadSizeChartTheme } from '../publish/theme.ts'
 import type { SizeChart } from '../workshop/size-chart.ts'
 import type { Options } from './flags.ts'
 import type { Outside } from './outside.ts'
+import { brandFor } from './print-brand.ts'
 import { type Printing, printPages } from './print-pages.ts'
 
 /** Prints a chart of sizes as a page and a PDF. Throws what `printPages` throws. */
@@ -15,7 +16,8 @@ export async function printSizeChart(
   options: Options,
   outside: Outside,
 ): Promise<void> {
-  const view = sizeChartView(chart, lesson)
+  const brand = await brandFor(path, lesson, options, outside)
+  const view = { ...sizeChartView(chart, lesson), ...brand }
   const printing: Printing = {
     html: async (theme, paper) => sizeChartHtml(view, await loadSizeChartTheme(theme), paper),
     pdf: (html, paper, browser) => sizeChartPdf(view, html, paper, browser),

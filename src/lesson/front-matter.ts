@@ -1,5 +1,5 @@
 import type { Root } from 'mdast'
-import { attempt, checkKeys, type Reading, report, wordOf } from '../card/reading.ts'
+import { attempt, checkKeys, fieldsOf, type Reading, report, wordOf } from '../card/reading.ts'
 import { type Entry, type Fields, readYaml, type YamlBlock } from '../card/yaml.ts'
 import { evaluateLength } from '../length/evaluate.ts'
 import { ExpressionError } from '../length/expression.ts'
@@ -9,6 +9,7 @@ import { parseMeasure } from '../length/parse.ts'
 import { readSize } from '../length/text.ts'
 import { localeOf, locales } from '../wording/locales.ts'
 import { allowedIn } from './allowed.ts'
+import { readBrand } from './brand/read-brand.ts'
 import type { FrontMatter } from './lesson.ts'
 import { checkLinkLength, isLink } from './link.ts'
 import { minutesIn } from './minutes-in.ts'
@@ -31,6 +32,7 @@ export const frontMatterKeys = [
   'lang',
   'video',
   'credits',
+  'brand',
 ] as const
 
 /** The keys of the front matter that want one of a few words; the first is usual. */
@@ -94,6 +96,7 @@ export function readFrontMatter(
       lang: lang ?? 'en',
       ...(video && { video }),
       ...(credits && { credits }),
+      ...brandOf(reading, entry('brand')),
     },
     findings,
   }
@@ -118,6 +121,15 @@ function reportForeign(reading: Reading, lang: string, place: Place = { line: 1,
     )}`,
     place,
   })
+}
+
+function brandOf(reading: Reading, entry: Entry | undefined): Pick<FrontMatter, 'brand'> {
+  if (entry === undefined) return {}
+  const cure =
+    'Write for example `brand: {logo: harbour-mark.svg, accent: "#1b5e6b", footer: Quillhaven paper table}`'
+  const { wish, findings } = readBrand(fieldsOf(reading, entry, '`brand` wants keys', cure), '`brand`')
+  reading.findings.push(...findings)
+  return { brand: wish }
 }
 
 function reportNoTitle(reading: Reading, block: YamlBlock | undefined, source: Source): void {

@@ -6,6 +6,7 @@ import type { Area } from '../length/area.ts'
 import type { Finding, Place } from '../length/finding.ts'
 import type { Length, Size, Unit } from '../length/length.ts'
 import type { Wording } from '../wording/wording.ts'
+import type { BrandWish } from './brand/brand.ts'
 import type { Dose } from './dose.ts'
 import type { Said } from './figures/said.ts'
 import type { Caution } from './safety/cautions.ts'
@@ -34,6 +35,8 @@ export interface FrontMatter {
   readonly lang: string
   readonly video?: string
   readonly credits?: string
+  /** What is on all prints of the workshop, as far as the lesson says it itself. */
+  readonly brand?: BrandWish
 }
 
 /** A closed size that a lesson is offered in besides its own. */

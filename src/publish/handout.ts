@@ -1,6 +1,7 @@
 import type { Browser } from 'puppeteer-core'
 import { type Finding, hasErrors } from '../length/finding.ts'
 import type { FilledLesson } from '../lesson/lesson.ts'
+import { readBrand } from './brand/read-brand.ts'
 import { figuresOf } from './figures-of.ts'
 import { handoutHtml } from './html.ts'
 import { startBrowser, stopBrowser } from './launch.ts'
@@ -111,9 +112,11 @@ export async function makeHandout(
 ): Promise<{ page?: MadeHandout; findings: readonly Finding[] }> {
   if (hasErrors(lesson.findings)) return { findings: lesson.findings }
   const { paper, punched = false } = options
-  const [theme, { pictures, findings: ofPictures }, codes] = await Promise.all([
+  const { folder = '.' } = options
+  const [theme, { pictures, findings: ofPictures }, { brand, findings: ofBrand }, codes] = await Promise.all([
     loadTheme(options.theme),
-    readPictures(lesson.tree, options.folder ?? '.', outside),
+    readPictures(lesson.tree, folder, outside),
+    readBrand(lesson.frontMatter.brand, folder, outside),
     codesFor(lesson),
   ])
   const { view, findings: ofFigures } = handoutView(
@@ -123,9 +126,10 @@ export async function makeHandout(
     codes,
     theme.print.rooms,
   )
-  const findings = [...lesson.findings, ...ofPictures, ...ofFigures]
+  const findings = [...lesson.findings, ...ofPictures, ...ofBrand, ...ofFigures]
   if (hasErrors(findings)) return { findings }
-  const html = await handoutHtml(view, theme, { paper, punched, half: theme.print.pages === 'half' })
+  const half = theme.print.pages === 'half'
+  const html = await handoutHtml({ ...view, ...(brand && { brand }) }, theme, { paper, punched, half })
   mustShowCautions(view.safety, html, options.theme, view.cautions)
   return { page: { html, laying: layingOf(theme.print, paper) }, findings }
 }

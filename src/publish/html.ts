@@ -1,4 +1,5 @@
 import { createHash } from 'node:crypto'
+import { brandedBody } from './brand/page-brand.ts'
 import { fontFaces } from './fonts.ts'
 import { type PageHead, type PageSettings, pageHtml } from './page-html.ts'
 
@@ -16,7 +17,7 @@ export async function handoutHtml<View extends PageHead>(
   theme: { readonly css: string; readonly body: (view: View) => string },
   { script, ...settings }: PageSettings & { readonly script?: string },
 ): Promise<string> {
-  const body = theme.body(view)
+  const body = brandedBody(theme.body(view), view.brand)
   const said = body.replace(/data:[^"]*/g, '') + view.foot.title + view.foot.print
   const fonts = await fontFaces(theme.css, said)
   const program = script === undefined ? undefined : { script, hash: hashOf(script) }

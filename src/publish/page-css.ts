@@ -39,13 +39,22 @@ export function halfSize(paper: Paper): { width: number; height: number } {
  *
  */
 export function pageCss(
-  foot: HandoutView['foot'],
+  foot: HandoutView['foot'] & { readonly own?: string | undefined },
   paper: Paper,
   { punched = false, lying = false, half = false }: PageShape = {},
 ): string {
   const { width, height } = half ? halfSize(paper) : lying ? lyingSize(paper) : paperSize(paper)
-  return `@page{size:${width}mm ${height}mm;${punched ? 'margin-left:24mm;' : ''}@bottom-left{content:${quoted(foot.title)}}@bottom-center{content:${quoted(foot.print)}}@bottom-right{content:"page\\a0 " counter(page) " of\\a0 " counter(pages)}}`
+  return `@page{size:${width}mm ${height}mm;${punched ? 'margin-left:24mm;' : ''}@bottom-left{content:${quoted(foot.title)}}@bottom-center{${middleOf(foot)}}@bottom-right{content:"page\\a0 " counter(page) " of\\a0 " counter(pages)}}`
 }
+
+/** What stands in the middle of a foot: which print it is, and below that the workshop's own line. */
+const middleOf = ({ print, own }: Parameters<typeof pageCss>[0]): string =>
+  own === undefined
+    ? `content:${quoted(print)}`
+    : `content:${[print, own]
+        .filter((line) => line !== '')
+        .map(quoted)
+        .join('"\\a"')};white-space:pre-line;text-align:center`
 
 /** A text as a CSS string. Whatever could end the string, the rule or the style sheet is written as its number. */
 export const quoted = (text: string): string =>

@@ -32,25 +32,33 @@ export async function readPictures(
   return { pictures, findings }
 }
 
-async function readPicture(
+/**
+ * Reads one picture as data that goes into a page.
+ *
+ * @param url its address as written, from `folder`.
+ * @param limits how many bytes it may have, and what `folder` is called in messages.
+ * @returns the data, or what is wrong with it.
+ */
+export async function readPicture(
   url: string,
   folder: string,
   outside: Pick<Outside, 'read'>,
+  { most = heaviest, folderName = 'the lesson’s folder' } = {},
 ): Promise<string | Pick<Finding, 'rule' | 'message' | 'suggestion'>> {
   // A scheme has two letters at least: `c:` is a drive.
   if (/^([a-z][a-z\d+.-]+:|\/\/)/i.test(url))
     return {
       rule: 'picture-far',
       message: `The picture \`${short(url)}\` is not in a file beside the lesson`,
-      suggestion: 'Save it in the lesson’s folder and name that file',
+      suggestion: `Save it in ${folderName} and name that file`,
     }
   const path = join(folder, decoded(url))
   const inside = relative(folder, path)
   if (isAbsolute(decoded(url)) || isAbsolute(inside) || inside.startsWith('..'))
     return {
       rule: 'picture-outside',
-      message: `The picture \`${short(url)}\` is outside the lesson’s folder`,
-      suggestion: 'Copy it into the lesson’s folder and name it from there',
+      message: `The picture \`${short(url)}\` is outside ${folderName}`,
+      suggestion: `Copy it into ${folderName} and name it from there`,
     }
   let content: Buffer
   try {
@@ -60,7 +68,7 @@ async function readPicture(
     return {
       rule: 'picture-missing',
       message: `The picture \`${short(url)}\` cannot be read`,
-      suggestion: 'Check the name of the file, counted from the lesson’s folder',
+      suggestion: `Check the name of the file, counted from ${folderName}`,
     }
   }
   const type = pictureKind(content)
@@ -70,11 +78,11 @@ async function readPicture(
       message: `\`${short(url)}\` is no picture that can be printed`,
       suggestion: 'Save it as PNG, JPEG, WebP, GIF or SVG',
     }
-  if (content.length > heaviest)
+  if (content.length > most)
     return {
       rule: 'picture-heavy',
       message: `The picture \`${short(url)}\` has ${Math.ceil(content.length / 1e6)} MB, more than a page can carry`,
-      suggestion: 'Save a smaller copy of it, of at most 10 MB',
+      suggestion: `Save a smaller copy of it, of at most ${most / 1e6} MB`,
     }
   return `data:${type};base64,${content.toString('base64')}`
 }

@@ -1,5 +1,6 @@
 import type { Unit } from '../length/length.ts'
 import type { CuttingPlan } from '../workshop/cutting/cutting.ts'
+import type { PageBrand } from './brand/page-brand.ts'
 import { handoutHtml } from './html.ts'
 import type { Paper } from './page-css.ts'
 import { type SheetsAbout, sheetsView } from './sheets-view.ts'
@@ -13,6 +14,8 @@ export async function sheetsHtml(
   unit: Unit,
   paper: Paper,
   theme: string,
+  brand?: PageBrand,
 ): Promise<string> {
-  return handoutHtml(sheetsView(about, plan, upright, unit), await loadSheetsTheme(theme), { paper })
+  const view = sheetsView(about, plan, upright, unit)
+  return handoutHtml({ ...view, ...(brand && { brand }) }, await loadSheetsTheme(theme), { paper })
 }

@@ -1,6 +1,7 @@
 import type { Browser } from 'puppeteer-core'
 import { handoutHtml } from './html.ts'
 import { type Paper, paperSize } from './page-css.ts'
+import type { PageHead } from './page-html.ts'
 import { printOnFewPages } from './pdf.ts'
 import { chartSettings, chartTypes } from './size-chart-css.ts'
 import type { SizeChartView } from './size-chart-view.ts'
@@ -8,7 +9,7 @@ import type { Theme } from './theme.ts'
 
 /** The page of a chart, for a screen, and for print on paper that lies on its long side when there are many columns. */
 export function sizeChartHtml(
-  view: SizeChartView,
+  view: SizeChartView & Pick<PageHead, 'brand'>,
   { css, body }: Theme<SizeChartView>,
   paper: Paper,
 ): Promise<string> {

@@ -5,6 +5,7 @@ import { asJson, tellWritten } from '../answer.ts'
 import type { Action } from '../commands.ts'
 import { lessonFrom, tellFindings } from '../lesson-file.ts'
 import { pagesFor } from '../pages.ts'
+import { brandFor } from '../print-brand.ts'
 import { printSettings } from '../print-settings.ts'
 import { exitCodes, UsageError } from '../problems.ts'
 
@@ -17,7 +18,8 @@ export const motion: Action = async ([path = ''], options, outside) => {
   const lesson = await lessonFrom(path, options, outside)
   if (!tellFindings(path, lesson.findings, options, outside)) return exitCodes.lessonErrors
   await mayWrite(out, force, outside)
-  const page = await motionHtml(lesson, paper, theme, await motionScript())
+  const { brand } = await brandFor(path, lesson, options, outside)
+  const page = await motionHtml(lesson, paper, theme, await motionScript(), brand)
   await writeWhole([{ path: out, data: new TextEncoder().encode(page) }], outside)
   if (options.json) outside.stdout(asJson({ written: [out] }))
   else tellWritten([out], options, outside)

@@ -1,4 +1,5 @@
 import type { FilledLesson } from '../../lesson/lesson.ts'
+import type { PageBrand } from '../brand/page-brand.ts'
 import { handoutHtml } from '../html.ts'
 import type { Paper } from '../page-css.ts'
 import { loadMotionTheme } from '../theme.ts'
@@ -15,6 +16,10 @@ export async function motionHtml(
   paper: Paper,
   theme: string,
   script: string,
+  brand?: PageBrand,
 ): Promise<string> {
-  return handoutHtml(motionView(lesson), await loadMotionTheme(theme), { paper, script })
+  return handoutHtml({ ...motionView(lesson), ...(brand && { brand }) }, await loadMotionTheme(theme), {
+    paper,
+    script,
+  })
 }

@@ -1,5 +1,6 @@
 import { type Finding, hasErrors } from '../../length/finding.ts'
 import type { FilledLesson } from '../../lesson/lesson.ts'
+import { readBrand } from '../brand/read-brand.ts'
 import { handoutHtml } from '../html.ts'
 import type { Outside } from '../outside.ts'
 import type { Paper } from '../page-css.ts'
@@ -37,15 +38,16 @@ export async function screenHtml(
   outside: Pick<Outside, 'read'>,
 ): Promise<{ html?: string; findings: readonly Finding[] }> {
   if (hasErrors(lesson.findings)) return { findings: lesson.findings }
-  const [look, { pictures, findings: ofPictures }, codes] = await Promise.all([
+  const [look, { pictures, findings: ofPictures }, { brand, findings: ofBrand }, codes] = await Promise.all([
     loadScreenTheme(theme),
     readPictures(lesson.tree, folder, outside),
+    readBrand(lesson.frontMatter.brand, folder, outside),
     codesFor(lesson),
   ])
   const { view, findings: ofFigures } = screenView(lesson, pictures, codes)
-  const findings = [...lesson.findings, ...ofPictures, ...ofFigures]
+  const findings = [...lesson.findings, ...ofPictures, ...ofBrand, ...ofFigures]
   if (hasErrors(findings)) return { findings }
-  const html = await handoutHtml(view, look, { paper, script })
+  const html = await handoutHtml({ ...view, ...(brand && { brand }) }, look, { paper, script })
   mustShowCautions(view.safety, html, theme)
   return { html, findings }
 }

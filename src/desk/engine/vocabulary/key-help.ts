@@ -63,6 +63,7 @@ const ofFrontMatter: Readonly<Record<string, string>> = {
   lang: 'The language it is written in, such as `en` or `de`.',
   video: 'The link to a film, printed as a code to scan.',
   credits: 'Who made it.',
+  brand: 'The logo, the colours and the footer of your workshop.',
 }
 
 const ofSupplies: Readonly<Record<string, string>> = {
