@@ -5,8 +5,8 @@ export type MessageValues = Readonly<Record<string, string | number>>
 
 type Write = (values: MessageValues) => string
 
-/** Only what the library is not needed for: a text in which nothing is put in and nothing is quoted. */
-const isPlain = (message: string): boolean => !/[{}']/.test(message)
+/** A text into which only values are put, as they are: the library would take its time to start for it. */
+const isSimple = (message: string): boolean => /^(?:[^{}']|\{\w+\})*$/.test(message)
 
 /**
  * Makes a function of a message in ICU form. Angle brackets are text like any other.
@@ -14,7 +14,13 @@ const isPlain = (message: string): boolean => !/[{}']/.test(message)
  * @throws SyntaxError for a message that is not well-formed.
  */
 export function readMessage(message: string, locale: string): Write {
-  if (isPlain(message)) return () => message
+  if (isSimple(message)) return (values) => message.replace(/\{(\w+)\}/g, (_, name) => givenIn(values, name))
   const format = new IntlMessageFormat(message, locale, undefined, { ignoreTag: true })
   return (values) => String(format.format<string>(values))
+}
+
+function givenIn(values: MessageValues, name: string): string {
+  const value = values[name]
+  if (value === undefined) throw new RangeError(`There is no \`${name}\` to put into a message`)
+  return String(value)
 }
