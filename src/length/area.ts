@@ -23,9 +23,12 @@ export const areaWords = { in: 'sq in', mm: 'cm²' } as const
 /** The area in square inches or square centimetres, as a number for machines. */
 export const areaNumber = (area: Area, unit: Unit): number => area.div(told[unit]).valueOf()
 
-/** `42.5 sq in`, `274.2 cm²`: up to the next tenth, so that it is never too little. */
+/** The area in square inches or square centimetres, up to the next tenth, so that it is never too little. */
+export const inTenths = (area: Area, unit: Unit): Fraction => area.div(told[unit]).mul(10).ceil().div(10)
+
+/** `42.5 sq in`, `274.2 cm²`. */
 export const formatArea = (area: Area, unit: Unit): string =>
-  `${formatNumber(area.div(told[unit]).mul(10).ceil().div(10), 'mm')} ${areaWords[unit]}`
+  `${formatNumber(inTenths(area, unit), 'mm')} ${areaWords[unit]}`
 
 const written =
   /^\s*(\d+(?:\.\d+)?)\s*(?:(sq|square)\s*(in|inch|inches|cm|centimetres|centimeters|m|metres|meters|mm)|(in|cm|m|mm)(?:2|²))\s*$/i

@@ -33,10 +33,15 @@ export function readDose(text: string): Dose | undefined {
   return { unit, amount: new Fraction(number).mul(of) }
 }
 
-/** `5 g`, `120 ml`, `1.2 kg`, `1.5 l`: from a thousand on in the larger unit when a decimal says it exactly. */
-export function formatDose({ unit, amount }: Dose): string {
+/** A dose as it is told: from a thousand on in the larger unit when a decimal says it exactly. */
+export function toldDose({ unit, amount }: Dose): { readonly number: Fraction; readonly unit: string } {
   const thousands = amount.div(1000)
   const plain = thousands.gte(1) && thousands.mul(1000).d === 1n
-  if (plain) return `${formatNumber(thousands, 'mm')} ${unit === 'g' ? 'kg' : 'l'}`
-  return `${formatNumber(amount, 'mm')} ${unit}`
+  return plain ? { number: thousands, unit: unit === 'g' ? 'kg' : 'l' } : { number: amount, unit }
+}
+
+/** `5 g`, `120 ml`, `1.2 kg`, `1.5 l`. */
+export function formatDose(dose: Dose): string {
+  const { number, unit } = toldDose(dose)
+  return `${formatNumber(number, 'mm')} ${unit}`
 }

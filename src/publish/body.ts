@@ -5,6 +5,7 @@ import { visit } from 'unist-util-visit'
 import type { Finding } from '../length/finding.ts'
 import type { ProvenCard, Step } from '../lesson/lesson.ts'
 import { stepNames } from '../lesson/step-names.ts'
+import type { Wording } from '../wording/wording.ts'
 import { dryingText, minutesText } from './facts.ts'
 import { type Draw, figureHast, type Rooms, rooms } from './figure.ts'
 import { type Html, html } from './html-text.ts'
@@ -58,6 +59,7 @@ export function bodyView(
   tree: Root,
   steps: readonly Step[],
   cards: readonly ProvenCard[],
+  wording: Wording,
   draw: Draw,
   pictures: Pictures,
   codes: Codes = noCodes,
@@ -66,14 +68,15 @@ export function bodyView(
   const { figures, findings } = lessonFigures(tree, cards, draw, space)
   const depths = headingDepths(tree)
   const definitions = definitionsIn(tree)
-  const names = stepNames(tree)
+  const names = stepNames(tree, wording)
   let scans = 0
   const context = (hideMinutes: boolean, level: ProseContext['level']): ProseContext => ({
+    wording,
     definitions,
     hideMinutes,
     level,
     picture: (node) => pictures.get(pictureUrl(node, tree) ?? ''),
-    scan: ({ link }, caption) => scanHast(link, caption, `scan-${++scans}`, codes),
+    scan: ({ link }, caption) => scanHast(link, caption, `scan-${++scans}`, codes, wording),
     figure(node, caption) {
       const made = figures.get(node)
       return made ? figureHast(made.drawn, caption, node.show, made.id) : captionOnly(caption)
@@ -102,8 +105,8 @@ export function bodyView(
       number,
       name: names.get(number) ?? '',
       body: html(proseHtml(rest, inStep)),
-      minutes: minutes === undefined ? null : minutesText(minutes),
-      drying: drying ? dryingText(drying) : null,
+      minutes: minutes === undefined ? null : minutesText(minutes, wording),
+      drying: drying ? dryingText(drying, wording) : null,
       figures: beside,
       across,
     }

@@ -1,13 +1,15 @@
 import { toHtml } from 'hast-util-to-html'
-import { formatLength, formatLengths, formatSize } from '../length/format.ts'
-import type { Length, Size, Unit } from '../length/length.ts'
+import type { Length, Size } from '../length/length.ts'
+import type { Wording } from '../wording/wording.ts'
 import { type Html, html } from './html-text.ts'
-import { measureHast } from './measure.ts'
+import { measureHast, measureSpan } from './measure.ts'
 
 /** A measure for a template. */
 export const measureHtml = (text: string): Html => html(toHtml({ type: 'root', children: measureHast(text) }))
 
-export const lengthHtml = (length: Length, unit: Unit): Html => measureHtml(formatLength(length, unit))
-export const lengthsHtml = (lengths: readonly Length[], unit: Unit): Html =>
-  measureHtml(formatLengths(lengths, unit))
-export const sizeHtml = (size: Size, unit: Unit): Html => measureHtml(formatSize(size, unit))
+/** A measure that stands within a sentence, set apart. */
+export const measureWithin = (text: string): Html =>
+  html(toHtml({ type: 'root', children: measureSpan(text) }))
+
+export const lengthHtml = (length: Length, wording: Wording): Html => measureHtml(wording.length(length))
+export const sizeHtml = (size: Size, wording: Wording): Html => measureHtml(wording.size(size))

@@ -1,5 +1,7 @@
 import type { ElementContent } from 'hast'
 import { h } from 'hastscript'
+import { messageOf } from '../wording/catalogue.ts'
+import { locales } from '../wording/locales.ts'
 
 /** Between a whole number and its fraction: a space that is narrow, and that no line breaks at. */
 const narrow = '\u202f'
@@ -9,9 +11,16 @@ const kept = '\u00a0'
 /** A mixed number, a fraction by itself: `5 7/8`, `13/16`. */
 const fraction = /(?:(\d+) )?\b(\d+\/\d+)\b/g
 
+/** The units of all languages, and those of time. */
+const units = new Set([
+  ...locales.flatMap((locale) => [messageOf(locale, 'measures.in'), messageOf(locale, 'measures.mm')]),
+  ...['min', 'h'],
+])
+const beforeUnit = new RegExp(`(\\d) (${[...units].join('|')})(?!\\p{L})`, 'gu')
+
 /** A number stays with its unit, and width with height. */
 const keepTogether = (text: string): string =>
-  text.replace(/ × /g, `${kept}×${kept}`).replace(/(\d) (in|mm|min|h)\b/g, `$1${kept}$2`)
+  text.replace(/ × /g, `${kept}×${kept}`).replace(beforeUnit, `$1${kept}$2`)
 
 /**
  * A measure as it is set: fractions in spans that the fonts turn into real ones, so that whoever copies, searches or

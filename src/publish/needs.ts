@@ -1,12 +1,9 @@
 import type { Card } from '../card/card.ts'
-import { formatArea } from '../length/area.ts'
-import { listOf } from '../length/finding.ts'
-import { formatLength } from '../length/format.ts'
 import { mustCover } from '../length/grid.ts'
-import type { Length, Unit } from '../length/length.ts'
-import { countText } from '../lesson/count-text.ts'
-import { formatDose } from '../lesson/dose.ts'
+import type { Length } from '../length/length.ts'
+import { areaInWords, countInWords, doseInWords } from '../lesson/amount-words.ts'
 import type { Amount, Supplies } from '../lesson/lesson.ts'
+import type { Wording } from '../wording/wording.ts'
 import type { Html } from './html-text.ts'
 import { measureHtml } from './measure-html.ts'
 
@@ -23,61 +20,65 @@ export interface NeedGroup {
   readonly items: readonly NeedView[]
 }
 
-/** What the groups are called. */
-export const needTitles = {
-  paper: 'Paper and card',
-  each: 'For each card',
-  shared: 'Tools to share',
-  tutor: 'For the tutor',
-} as const
+/** What a group is called. */
+export const needTitle = (whose: NeedGroup['for'], wording: Wording): string =>
+  wording.say('handout.need', { whose })
 
 /** Everything that lies on the table before the first cut, in groups that have something in them. */
-export function needsView(cards: readonly Card[], supplies: Supplies, unit: Unit, grid: Length): NeedGroup[] {
+export function needsView(
+  cards: readonly Card[],
+  supplies: Supplies,
+  wording: Wording,
+  grid: Length,
+): NeedGroup[] {
   const groups = [
-    { for: 'paper' as const, items: stocksOf(cards) },
+    { for: 'paper' as const, items: stocksOf(cards, wording) },
     ...(['each', 'shared', 'tutor'] as const).map((whose) => ({
       for: whose,
-      items: supplies[whose].map(({ item, amount }) => ({ item, amount: amountHtml(amount, unit, grid) })),
+      items: supplies[whose].map(({ item, amount }) => ({ item, amount: amountHtml(amount, wording, grid) })),
     })),
   ]
   return groups
     .filter(({ items }) => items.length > 0)
-    .map((group) => ({ ...group, title: needTitles[group.for] }))
+    .map((group) => ({ ...group, title: needTitle(group.for, wording) }))
 }
 
 /** Each stock once, with the pieces that are cut from it. */
-function stocksOf(cards: readonly Card[]): NeedView[] {
+function stocksOf(cards: readonly Card[], wording: Wording): NeedView[] {
   const stocks = new Map<string, Set<string>>()
   const add = (stock: string, piece: string): void => {
-    stocks.set(stock, (stocks.get(stock) ?? new Set()).add(piece))
+    stocks.set(stock, (stocks.get(stock) ?? new Set()).add(wording.name(piece)))
   }
   for (const { structure, envelope } of cards) {
     for (const piece of structure.pieces) add(piece.stock.name, piece.name)
     if (envelope) add(envelope.stock.name, 'envelope')
   }
-  return [...stocks].map(([item, pieces]) => ({ item, amount: measureHtml(listOf([...pieces])) }))
+  return [...stocks].map(([stock, pieces]) => ({
+    item: wording.name(stock),
+    amount: measureHtml(wording.list([...pieces])),
+  }))
 }
 
-const amountHtml = (amount: Amount, unit: Unit, grid: Length): Html | null => {
-  const text = amountText(amount, unit, grid)
+const amountHtml = (amount: Amount, wording: Wording, grid: Length): Html | null => {
+  const text = amountText(amount, wording, grid)
   return text === '' ? null : measureHtml(text)
 }
 
 /** How much of something a card or a class takes, as a list says it; empty where there is nothing to say. */
-export function amountText(amount: Amount, unit: Unit, grid: Length): string {
+export function amountText(amount: Amount, wording: Wording, grid: Length): string {
   switch (amount.kind) {
     case 'count':
-      return countText(amount)
+      return countInWords(amount, wording)
     case 'area':
-      return formatArea(amount.area, unit)
+      return areaInWords(amount.area, wording)
     case 'dose':
-      return formatDose(amount.dose)
+      return doseInWords(amount.dose, wording)
     case 'length':
-      return formatLength(mustCover(amount.length, grid), unit)
+      return wording.length(mustCover(amount.length, grid))
     case 'per':
-      return `${amount.count} between ${amount.people}`
+      return wording.say('handout.between', { count: amount.count, people: amount.people })
     case 'per table':
-      return `${amount.count} for each table`
+      return wording.say('handout.per-table', { count: amount.count })
     case 'text':
       return amount.text
   }

@@ -1,6 +1,8 @@
 import { numberIn } from '../length/length.ts'
 import { sheetSize } from '../length/paper.ts'
-import type { HandoutView } from './view.ts'
+import { localeOf } from '../wording/locales.ts'
+import { tongueOf } from '../wording/tongue.ts'
+import type { PageHead } from './page-html.ts'
 
 /** The papers that a handout is printed on. */
 export const papers = { a4: 'A4', letter: 'Letter' } as const
@@ -36,25 +38,26 @@ export function halfSize(paper: Paper): { width: number; height: number } {
 /**
  * What the page box says: its size, and in its foot the lesson, which print this is, and the page. How that looks is up
  * to the theme's own `@page`.
- *
  */
 export function pageCss(
-  foot: HandoutView['foot'] & { readonly own?: string | undefined },
+  { foot, lang }: Pick<PageHead, 'foot' | 'lang'>,
   paper: Paper,
   { punched = false, lying = false, half = false }: PageShape = {},
 ): string {
   const { width, height } = half ? halfSize(paper) : lying ? lyingSize(paper) : paperSize(paper)
-  return `@page{size:${width}mm ${height}mm;${punched ? 'margin-left:24mm;' : ''}@bottom-left{content:${quoted(foot.title)}}@bottom-center{${middleOf(foot)}}@bottom-right{content:"page\\a0 " counter(page) " of\\a0 " counter(pages)}}`
+  return `@page{size:${width}mm ${height}mm;${punched ? 'margin-left:24mm;' : ''}@bottom-left{content:${quoted(foot.title)}}@bottom-center{content:${quoted(foot.print)}}@bottom-right{content:${pageOfPages(lang)}}}`
 }
 
-/** What stands in the middle of a foot: which print it is, and below that the workshop's own line. */
-const middleOf = ({ print, own }: Parameters<typeof pageCss>[0]): string =>
-  own === undefined
-    ? `content:${quoted(print)}`
-    : `content:${[print, own]
-        .filter((line) => line !== '')
-        .map(quoted)
-        .join('"\\a"')};white-space:pre-line;text-align:center`
+/** `page 3 of 8`, with what counts the pages in it. */
+function pageOfPages(lang: string): string {
+  const [page, pages] = ['\ue000', '\ue001']
+  const words = tongueOf(localeOf(lang) ?? 'en-GB').say('handout.page-of', { page, pages })
+  return words
+    .split(/([\ue000\ue001])/)
+    .filter((part) => part !== '')
+    .map((part) => (part === page ? 'counter(page)' : part === pages ? 'counter(pages)' : quoted(part)))
+    .join(' ')
+}
 
 /** A text as a CSS string. Whatever could end the string, the rule or the style sheet is written as its number. */
 export const quoted = (text: string): string =>

@@ -1,4 +1,3 @@
-import { brandCss, type PageBrand } from './brand/page-brand.ts'
 import { escapeHtml } from './html-text.ts'
 import { htmlMark } from './our-marks.ts'
 import { type PageShape, type Paper, pageCss } from './page-css.ts'
@@ -28,7 +27,7 @@ export interface PageProgram {
 }
 
 /** What the page needs to know besides its body. */
-export type PageHead = Pick<HandoutView, 'title' | 'lang' | 'foot'> & { readonly brand?: PageBrand }
+export type PageHead = Pick<HandoutView, 'title' | 'lang' | 'foot'>
 
 /** What a page looks like and says: style sheet of the theme, its body, and the rules for its fonts. */
 export interface PageParts {
@@ -81,10 +80,9 @@ export function bodyText(said: string): string {
 /** The style sheet of a page, without its fonts. */
 export const pageStyle = (
   css: string,
-  { foot, brand }: Pick<PageHead, 'foot' | 'brand'>,
+  head: Pick<PageHead, 'foot' | 'lang'>,
   { paper, ...shape }: PageSettings,
-): string =>
-  `${base}\n${styleText(css)}\n${brand ? `${brandCss(brand)}\n` : ''}${pageCss({ ...foot, own: brand?.footer }, paper, shape)}`
+): string => `${base}\n${styleText(css)}\n${pageCss(head, paper, shape)}`
 
 /** The same page in another setting of its theme. */
 export const withSetting = (page: string, setting: string): string =>

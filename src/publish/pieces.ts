@@ -4,9 +4,10 @@ import { hingesOf, type Score, scoresOf } from '../card/scores.ts'
 import type { Fold, Piece, Structure } from '../card/structure.ts'
 import { outlineScale, outlineSvg } from '../draw/outline.ts'
 import { makePalette } from '../draw/stock.ts'
-import type { Length, Unit } from '../length/length.ts'
+import type { Length } from '../length/length.ts'
+import type { Wording } from '../wording/wording.ts'
 import { type Html, html } from './html-text.ts'
-import { lengthsHtml, sizeHtml } from './measure-html.ts'
+import { measureWithin, sizeHtml } from './measure-html.ts'
 
 /** Scores of one kind on a piece. */
 export interface ScoresView {
@@ -33,7 +34,7 @@ export interface PieceView {
 }
 
 /** The rows of the cutting table of a card, in the order of its pieces, and last the sheet for its envelope. */
-export function piecesView(card: Card, unit: Unit): PieceView[] {
+export function piecesView(card: Card, wording: Wording): PieceView[] {
   const { structure } = card
   const envelope = card.envelope && sheetOf(card.envelope)
   const pieces = [...structure.pieces, ...(envelope ? [envelope] : [])]
@@ -41,14 +42,14 @@ export function piecesView(card: Card, unit: Unit): PieceView[] {
   const scaleOf = (piece: Piece): number => outlineScale(piece === envelope ? [piece] : structure.pieces)
   const palette = makePalette({ ...structure, pieces })
   return pieces.map((piece) => ({
-    name: piece.name,
-    stock: piece.stock.name,
+    name: wording.name(piece.name),
+    stock: wording.name(piece.stock.name),
     count: piece.count,
-    size: sizeHtml(piece.size, unit),
+    size: sizeHtml(piece.size, wording),
     outline: html(
       toHtml(outlineSvg(piece, structure, scaleOf(piece), palette(piece.stock).tint), { space: 'svg' }),
     ),
-    scores: scoresView(piece, structure, unit),
+    scores: scoresView(piece, structure, wording),
     upright: piece.stock.direction === 'upright',
     cuts: piece.cuts.length > 0 || structure.plates.some((p) => p.piece === piece.name && p.holes.length > 0),
   }))
@@ -64,14 +65,14 @@ const sheetOf = ({ stock, sheet }: Envelope): Piece => ({
   cuts: [],
 })
 
-function scoresView(piece: Piece, structure: Structure, unit: Unit): ScoresView[] {
+function scoresView(piece: Piece, structure: Structure, wording: Wording): ScoresView[] {
   const own = hingesOf(structure, piece.name)
   return (['valley', 'mountain'] as const).flatMap((fold) => {
     const ofFold = own.filter((hinge) => hinge.fold === fold)
     const scores = scoresOf(ofFold)
     const view = (along: Score['along'], from: ScoresView['from']): ScoresView[] => {
       const at = distinct(scores.filter((score) => score.along === along).map((score) => score.at))
-      return at.length === 0 ? [] : [{ fold, from, at: lengthsHtml(at, unit), slanted: false }]
+      return at.length === 0 ? [] : [{ fold, from, at: measureWithin(wording.lengths(at)), slanted: false }]
     }
     const slanted = { fold, from: 'left', at: html(''), slanted: true } as const
     return [

@@ -13,6 +13,7 @@ import type {
   MinutesNode,
   ScanNode,
 } from '../lesson/nodes.ts'
+import type { Wording } from '../wording/wording.ts'
 import { calloutHast } from './callout.ts'
 import { minutesText } from './facts.ts'
 import { measureSpan } from './measure.ts'
@@ -24,6 +25,7 @@ type Made = ReturnType<Handler>
 
 /** What prose needs to know of the rest of the lesson. */
 export interface ProseContext {
+  readonly wording: Wording
   /** What stands for a picture: its data, or undefined when it cannot be shown. */
   readonly picture: (node: Image | ImageReference) => string | undefined
   /** A figure in the middle of the text. */
@@ -75,14 +77,22 @@ const handlers = (context: ProseContext): Record<string, Handler> => ({
       ? h('span', { className: ['unfilled'] }, `{${node.value}}`)
       : (measureSpan(node.text) as Made),
   minutes: (_, { minutes }: MinutesNode) =>
-    context.hideMinutes ? undefined : h('span', { className: ['minutes'] }, minutesText(minutes)),
+    context.hideMinutes
+      ? undefined
+      : h('span', { className: ['minutes'] }, minutesText(minutes, context.wording)),
   drying: (_, { minutes }: DryingNode) =>
-    context.hideMinutes ? undefined : h('span', { className: ['minutes'] }, `dries ${minutesText(minutes)}`),
+    context.hideMinutes
+      ? undefined
+      : h(
+          'span',
+          { className: ['minutes'] },
+          context.wording.say('handout.dries-within', { time: minutesText(minutes, context.wording) }),
+        ),
   callout(state, node: CalloutNode) {
     const [first, ...rest] = node.children
     const titled = first?.type === 'paragraph' && first.data !== undefined && 'directiveLabel' in first.data
     const body = { ...node, children: titled ? rest : node.children }
-    return calloutHast(node.kind, titled ? all(state, first) : [], all(state, body))
+    return calloutHast(node.kind, titled ? all(state, first) : [], all(state, body), context.wording)
   },
   figure: (state, node: FigureNode) => context.figure(node, all(state, node)),
   scan: (state, node: ScanNode) => context.scan(node, all(state, node)),
@@ -103,11 +113,13 @@ const handlers = (context: ProseContext): Record<string, Handler> => ({
   imageReference: (_, node: ImageReference) => picture(node, context),
 })
 
-function picture(node: Image | ImageReference, context: ProseContext): ElementContent {
-  const src = context.picture(node)
+function picture(node: Image | ImageReference, { picture: dataOf, wording }: ProseContext): ElementContent {
+  const src = dataOf(node)
   const alt = node.alt ?? ''
   if (src !== undefined) return h('img', { className: ['picture'], src, alt })
-  return h('span', { className: ['missing'] }, alt === '' ? 'Picture missing' : `Picture missing: ${alt}`)
+  const words =
+    alt === '' ? wording.say('handout.picture-missing') : wording.say('handout.picture-missing-of', { alt })
+  return h('span', { className: ['missing'] }, words)
 }
 
 const all = (state: State, node: Nodes): ElementContent[] => state.all(node as never) as ElementContent[]

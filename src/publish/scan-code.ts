@@ -16,9 +16,9 @@ const leastModule = 0.5
  * the code lies on.
  *
  * @param link whose bytes in UTF-8 the code carries just as they are.
- * @param id unlike that of anything else on the page.
+ * @param name the text alternative, with an id unlike that of anything else on the page.
  */
-export function scanCode(link: string, id: string): Element {
+export function scanCode(link: string, name: { readonly id: string; readonly text: string }): Element {
   // Bytes, and not text: half a character, which no encoder takes, becomes a character that it takes.
   const { data, size } = encode([...new TextEncoder().encode(link)], { ecc: 'M', border: quietZone })
   const width = num(Math.max(leastWidth, size * leastModule))
@@ -27,13 +27,13 @@ export function scanCode(link: string, id: string): Element {
     {
       class: 'scan-code',
       role: 'img',
-      ariaLabelledBy: [id],
+      ariaLabelledBy: [name.id],
       width: `${width}mm`,
       height: `${width}mm`,
       viewBox: `0 0 ${size} ${size}`,
       'shape-rendering': 'crispEdges',
     },
-    s('title', { id }, `Code to scan, which opens ${link}`),
+    s('title', { id: name.id }, name.text),
     s('path', { d: `M0 0H${size}V${size}H0Z`, fill: '#fff' }),
     s('path', { d: outlinesOf(data).map(pathOf).join(''), fill: '#000', 'fill-rule': 'evenodd' }),
   )

@@ -3,6 +3,7 @@ import { h } from 'hastscript'
 import { visit } from 'unist-util-visit'
 import type { FilledLesson } from '../lesson/lesson.ts'
 import { linkBytes, longestLink } from '../lesson/link.ts'
+import type { Wording } from '../wording/wording.ts'
 
 /** Draws the code of a link, whose text alternative has the given id; undefined when the link is too long for one. */
 export type Codes = (link: string, id: string) => Element | undefined
@@ -14,14 +15,18 @@ export const noCodes: Codes = () => undefined
 export async function codesFor({
   frontMatter,
   tree,
-}: Pick<FilledLesson, 'frontMatter' | 'tree'>): Promise<Codes> {
+  wording,
+}: Pick<FilledLesson, 'frontMatter' | 'tree' | 'wording'>): Promise<Codes> {
   let wanted = frontMatter.video !== undefined
   visit(tree, 'scan', () => {
     wanted = true
   })
   if (!wanted) return noCodes
   const { scanCode } = await import('./scan-code.ts')
-  return (link, id) => (linkBytes(link) > longestLink ? undefined : scanCode(link, id))
+  return (link, id) =>
+    linkBytes(link) > longestLink
+      ? undefined
+      : scanCode(link, { id, text: wording.say('handout.code-to-scan', { link }) })
 }
 
 /**
@@ -29,9 +34,16 @@ export async function codesFor({
  *
  * @param id unlike that of anything else on the page.
  */
-export function scanHast(link: string, caption: ElementContent[], id: string, codes: Codes): Element {
+export function scanHast(
+  link: string,
+  caption: ElementContent[],
+  id: string,
+  codes: Codes,
+  wording: Wording,
+): Element {
   const code = codes(link, `${id}-code`)
-  const words = caption.length > 0 ? caption : [text(code ? 'Scan to open' : 'Open')]
+  const words =
+    caption.length > 0 ? caption : [text(wording.say(code ? 'handout.scan-to-open' : 'handout.open'))]
   return h('div', { className: ['scan'], role: 'group', ariaLabelledBy: [`${id}-caption`] }, [
     ...(code ? [h('a', { className: ['scan-picture'], href: link }, code)] : []),
     h('div', { className: ['scan-words'] }, [
@@ -42,9 +54,9 @@ export function scanHast(link: string, caption: ElementContent[], id: string, co
 }
 
 /** The lesson's video, on its first page. */
-export function videoHast(link: string, codes: Codes): Element {
-  const words = codes(link, 'video-code') ? 'Scan to watch it being made' : 'Watch it being made'
-  return scanHast(link, [text(words)], 'video', codes)
+export function videoHast(link: string, codes: Codes, wording: Wording): Element {
+  const words = wording.say(codes(link, 'video-code') ? 'handout.scan-to-watch' : 'handout.watch')
+  return scanHast(link, [text(words)], 'video', codes, wording)
 }
 
 const text = (value: string): ElementContent => ({ type: 'text', value })

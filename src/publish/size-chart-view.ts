@@ -1,10 +1,10 @@
-import { listOf } from '../length/finding.ts'
-import { formatGrid, formatSize } from '../length/format.ts'
 import type { Unit } from '../length/length.ts'
 import type { FilledLesson } from '../lesson/lesson.ts'
-import { type ChartBlock, type ChartColumn, type SizeChart, unitHead } from '../workshop/size-chart.ts'
+import type { Wording } from '../wording/wording.ts'
+import type { ChartBlock, ChartColumn, SizeChart } from '../workshop/size-chart.ts'
 import { reasons } from '../workshop/size-chart-listing.ts'
 import { type ChartGroup, groupNote } from '../workshop/size-chart-rows.ts'
+import { chartSigns } from '../workshop/size-chart-signs.ts'
 import { type Html, html } from './html-text.ts'
 import { measureText } from './measure.ts'
 import { measureHtml } from './measure-html.ts'
@@ -48,18 +48,18 @@ const mostColumns = 10
 
 /** The chart of a lesson's sizes, ready for a template. */
 export function sizeChartView(chart: SizeChart, { frontMatter, cards }: FilledLesson): SizeChartView {
-  const { title, blocks, notes, prints } = chart
+  const { title, wording, blocks, notes, prints } = chart
   const several = blocks.length > 1
-  const grids = new Map(prints.map(({ unit, print }) => [unit, formatGrid(print.grid)]))
+  const grids = new Map(prints.map(({ unit, print }) => [unit, print.wording.grid(print.grid)]))
   const rulers = (units: readonly Unit[]): string =>
-    listOf(units.map((unit) => `${unitHead[unit].toLowerCase()} on a ruler of ${grids.get(unit)}`))
-  const sizes = cards.map(({ card }) => measureText(formatSize(card.closed, card.unit)))
+    wording.list(units.map((unit) => wording.say('chart.rulers', { unit, grid: grids.get(unit) ?? '' })))
+  const sizes = cards.map(({ card }) => measureText(wording.size(card.closed)))
   return {
-    title: `Size chart: ${title}`,
+    title: wording.say('chart.title', { title }),
     lang: frontMatter.lang,
-    foot: { title, print: `size chart of the ${listOf(sizes)} ${several ? 'cards' : 'card'}` },
+    foot: { title, print: wording.say('chart.print', { count: sizes.length, sizes: wording.list(sizes) }) },
     tables: blocks.flatMap((block) =>
-      partsOf(block).map((columns) => tableView(block, columns, several, rulers)),
+      partsOf(block).map((columns) => tableView(block, columns, several, rulers, wording)),
     ),
     notes: notes.map(measureHtml),
     reasons: reasons(chart).map(reasonHtml),
@@ -84,26 +84,31 @@ function tableView(
   part: readonly number[],
   several: boolean,
   rulers: (units: readonly Unit[]) => string,
+  wording: Wording,
 ): ChartTableView {
   const own = part.flatMap((i) => columns[i] ?? [])
   const cell = (text: string, column: ChartColumn, i: number): CellView => ({
-    text: runsHtml(text),
+    text: runsHtml(text, wording),
     unit: column.unit,
     first: i === 0 || own[i - 1]?.unit !== column.unit,
   })
   const units = [...new Set(own.map(({ unit }) => unit))]
   return {
-    caption: measureHtml(`${several ? `${card}: e` : 'E'}very piece in every size, ${rulers(units)}`),
+    caption: measureHtml(
+      several
+        ? wording.say('chart.caption-of', { card, rulers: rulers(units) })
+        : wording.say('chart.caption', { rulers: rulers(units) }),
+    ),
     units: units.map((unit) => ({
-      name: unitHead[unit],
+      name: wording.say('chart.unit', { unit }),
       unit,
       columns: own.filter((column) => column.unit === unit).length,
     })),
     columns: own.map((column, i) => ({ ...cell(column.label, column, i), works: column.works })),
     groups: groups.map((group) => ({
       kind: group.kind,
-      name: nameOf(group),
-      note: measureHtml(groupNote(group)),
+      name: nameOf(group, wording),
+      note: measureHtml(groupNote(group, wording)),
       rows: group.rows.map(({ what, cells }, row) => ({
         head: row === 0,
         what,
@@ -123,13 +128,15 @@ const reasonHtml = (text: string): Html =>
   )
 
 /** Runs of marks, each on a line of its own; where a score starts and where it ends stay together. */
-function runsHtml(text: string): Html {
-  const runs = text.split('; ').map((run) => measureHtml(run.replaceAll(' to ', '\u00a0to\u00a0')).html)
+function runsHtml(text: string, wording: Wording): Html {
+  const runs = text
+    .split(chartSigns(wording).run)
+    .map((run) => measureHtml(run.replace(/(?<=\d) (\p{L}+) (?=\d)/gu, '\u00a0$1\u00a0')).html)
   if (runs.length === 1) return html(runs.join(''))
   return html(runs.map((run) => `<span class="run">${run}</span>`).join(' '))
 }
 
-const nameOf = ({ names }: ChartGroup): string => {
-  const name = listOf(names)
+const nameOf = ({ names }: ChartGroup, wording: Wording): string => {
+  const name = wording.list(names)
   return name.slice(0, 1).toUpperCase() + name.slice(1)
 }

@@ -36,17 +36,17 @@ function tracingArea(paper: Paper): { width: number; height: number } {
 }
 
 /** The templates of a lesson's pieces at their real size. */
-export function tracingView({ frontMatter, cards, unit }: FilledLesson, paper: Paper): TracingView {
+export function tracingView({ frontMatter, cards, wording }: FilledLesson, paper: Paper): TracingView {
   const area = tracingArea(paper)
   const pages = cards.flatMap(({ card }) => tracingPages(cutLinesOf(card), area))
   return {
-    title: `${frontMatter.title}: templates`,
+    title: wording.say('handout.templates-title', { title: frontMatter.title }),
     lang: frontMatter.lang,
-    foot: { title: frontMatter.title, print: printWords({ cards, unit }) },
+    foot: { title: frontMatter.title, print: printWords({ cards, wording }) },
     pages: pages.map((traced, i) => ({
       first: i === 0,
       tiled: traced.some(({ tile }) => tile !== undefined),
-      drawing: { html: toHtml(tracingPage(traced, area, unit), { space: 'svg' }) },
+      drawing: { html: toHtml(tracingPage(traced, area, wording.unit), { space: 'svg' }) },
     })),
     rulers: { html: toHtml(scaleRulers(), { space: 'svg' }) },
   }

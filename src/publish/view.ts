@@ -2,13 +2,12 @@ import { toHtml } from 'hast-util-to-html'
 import type { Root } from 'mdast'
 import { visit } from 'unist-util-visit'
 import type { Finding } from '../length/finding.ts'
-import { formatGrid } from '../length/format.ts'
 import { mainCard } from '../lesson/figure-target.ts'
 import type { FilledLesson } from '../lesson/lesson.ts'
 import { timeOfSteps } from '../lesson/time-of-steps.ts'
 import { type BlockView, bodyView, type StageView } from './body.ts'
-import { type CardView, cardView, shutText } from './card-view.ts'
-import { levelWords, timeText } from './facts.ts'
+import { type CardView, cardView } from './card-view.ts'
+import { timeText } from './facts.ts'
 import { type Draw, figureHast, fitFigure, type Rooms, rooms } from './figure.ts'
 import { type Html, html } from './html-text.ts'
 import { measureText } from './measure.ts'
@@ -29,7 +28,7 @@ export interface HandoutView {
   readonly summary: string | null
   readonly level: string
   readonly time: string | null
-  /** `inches` or `millimetres`. */
+  /** `inches` or `millimetres`, in the language of the lesson. */
   readonly unit: string
   /** What the ruler must show: `1/16 in`. */
   readonly grid: Html
@@ -68,23 +67,23 @@ export function handoutView(
   codes: Codes = noCodes,
   space: Rooms = rooms,
 ): { view: HandoutView; findings: Finding[] } {
-  const { frontMatter, unit, grid, tree, steps } = lesson
+  const { frontMatter, wording, grid, tree, steps } = lesson
   const cards = lesson.cards.map(({ card }) => card)
   const main = mainCard(cards)
-  const body = bodyView(tree, steps, lesson.cards, draw, pictures, codes, space)
+  const body = bodyView(tree, steps, lesson.cards, wording, draw, pictures, codes, space)
   const minutes = timeOfSteps(steps)
   const view: HandoutView = {
     title: frontMatter.title,
     lang: frontMatter.lang,
     summary: frontMatter.summary ?? null,
-    level: levelWords[frontMatter.level],
-    time: timeText(minutes, frontMatter.time?.minutes),
-    unit: unitWords[unit],
-    grid: measureHtml(formatGrid(grid)),
+    level: wording.say('handout.level', { level: frontMatter.level }),
+    time: timeText(minutes, frontMatter.time?.minutes, wording),
+    unit: wording.say(unitKeys[wording.unit]),
+    grid: measureHtml(wording.grid(grid)),
     foot: { title: frontMatter.title, print: printWords(lesson) },
     cover: main ? coverOf(draw, space) : null,
-    needs: needsView(cards, lesson.supplies, unit, grid),
-    cards: lesson.cards.map((card) => cardView(card, unit, grid)),
+    needs: needsView(cards, lesson.supplies, wording, grid),
+    cards: lesson.cards.map((card) => cardView(card, wording, grid)),
     several: cards.length > 1,
     intro: body.intro,
     safety: safetyView(lesson),
@@ -92,20 +91,22 @@ export function handoutView(
     before: body.before,
     stages: body.stages,
     envelope: main?.envelope && !speaksOfEnvelope(tree) ? { figure: envelopeFigure(draw, space) } : null,
-    video: frontMatter.video === undefined ? null : html(toHtml(videoHast(frontMatter.video, codes))),
+    video:
+      frontMatter.video === undefined ? null : html(toHtml(videoHast(frontMatter.video, codes, wording))),
     credits: frontMatter.credits ?? null,
   }
   return { view, findings: [...body.findings] }
 }
 
 /** Which print this is: its size and its unit. */
-export function printWords({ cards, unit }: Pick<FilledLesson, 'cards' | 'unit'>): string {
+export function printWords({ cards, wording }: Pick<FilledLesson, 'cards' | 'wording'>): string {
   const main = mainCard(cards.map(({ card }) => card))
-  const words = unitWords[unit]
-  return main ? `${measureText(shutText(main, unit))} card, measures in ${words}` : `Measures in ${words}`
+  const { unit } = wording
+  if (!main) return wording.say('handout.print-without-card', { unit })
+  return wording.say('handout.print', { unit, size: measureText(wording.size(main.closed)) })
 }
 
-const unitWords = { in: 'inches', mm: 'millimetres' } as const
+const unitKeys = { in: 'measures.inches', mm: 'measures.millimetres' } as const
 
 /** What the lesson becomes, as large as the first page allows: standing, or shut when it does not stand. */
 function coverOf(draw: Draw, space: Rooms): Html | null {

@@ -18,10 +18,10 @@ import {
   waiting,
 } from './timing.ts'
 import type { ScreenTold } from './told.ts'
-import { countText, lessonTime, stepTime } from './words.ts'
+import { countText, lessonTime, stepTime, withValues } from './words.ts'
 
 /** Brings the page to life: shows one slide at a time, and counts. */
-export function startScreen(parts: Parts, { steps }: ScreenTold, clock: Clock, kept: Kept): void {
+export function startScreen(parts: Parts, { steps, words }: ScreenTold, clock: Clock, kept: Kept): void {
   const { root, slides, step, lesson, wait, place, marks, list, help, pause, announce } = parts
   let at = -1
   let timing: Timing = kept.read(steps.length) ?? atFirst(steps)
@@ -36,15 +36,15 @@ export function startScreen(parts: Parts, { steps }: ScreenTold, clock: Clock, k
     timing = upTo(timing, now)
     const started = timing.step !== undefined
     const left = leftInStep(timing, steps)
-    step.textContent = started ? stepTime(left, timing.spent[timing.step ?? 0] ?? 0) : ''
+    step.textContent = started ? stepTime(left, timing.spent[timing.step ?? 0] ?? 0, words) : ''
     step.dataset.over = String(left !== undefined && left < 0)
     lesson.textContent = started
-      ? lessonTime(elapsed(timing), leftInLesson(timing, steps, now))
-      : 'The clock starts with the first step'
+      ? lessonTime(elapsed(timing), leftInLesson(timing, steps, now), words)
+      : words.clockStarts
     const wet = waiting(timing, steps, now)
-    wait.textContent = wet ? `Step ${wet.step} is dry in ${countText(wet.left)}` : ''
+    wait.textContent = wet ? withValues(words.dryIn, { step: wet.step, time: countText(wet.left) }) : ''
     wait.hidden = wet === undefined
-    pause.textContent = started && !timing.running ? 'Go on' : 'Pause'
+    pause.textContent = started && !timing.running ? words.goOn : words.pause
     pause.disabled = !started
     parts.more.disabled = left === undefined
   }

@@ -1,4 +1,4 @@
-import { listOf } from '../length/finding.ts'
+import type { Wording } from '../wording/wording.ts'
 import { csvOf } from './csv.ts'
 import type { ChartColumn, SizeChart } from './size-chart.ts'
 
@@ -6,17 +6,24 @@ import type { ChartColumn, SizeChart } from './size-chart.ts'
  * A chart as comma-separated values (RFC 4180), a column for each size and unit. Measures are text with their unit: a
  * spreadsheet takes a bare `3/4` for a day in April.
  */
-export function sizeChartCsv({ blocks }: SizeChart): string {
+export function sizeChartCsv({ blocks, wording }: SizeChart): string {
   const tables = blocks.map(({ card, columns, groups }) => [
-    ['card', 'piece', 'number', 'note', 'what', ...columns.map(headOf)],
+    [
+      wording.say('chart.card-column'),
+      wording.say('chart.piece'),
+      wording.say('chart.number-column'),
+      wording.say('chart.note-column'),
+      wording.say('chart.what-column'),
+      ...columns.map((column) => headOf(column, wording)),
+    ],
     ...groups.flatMap(({ kind, names, count, note, rows }) =>
       rows.map(({ what, cells }) => [
         card,
-        listOf(names),
+        wording.list(names),
         kind === 'piece' ? String(count) : '',
         note,
-        what || (kind === 'card' ? 'size' : 'cut to'),
-        ...cells.map((text, i) => cellOf(text, columns[i])),
+        what || wording.say(kind === 'card' ? 'chart.size' : 'chart.cut-to'),
+        ...cells.map((text, i) => cellOf(text, columns[i], wording)),
       ]),
     ),
   ])
@@ -24,8 +31,12 @@ export function sizeChartCsv({ blocks }: SizeChart): string {
   return csvOf(tables)
 }
 
-const headOf = ({ label, unit, works }: ChartColumn): string =>
-  `${label} in ${unit === 'in' ? 'inches' : 'millimetres'}${works ? '' : ' (does not work)'}`
+function headOf({ label, unit, works }: ChartColumn, wording: Wording): string {
+  const size = wording.say('chart.column-in', { unit, size: label })
+  return works ? size : wording.say('chart.fails-short', { size })
+}
 
-const cellOf = (text: string, column: ChartColumn | undefined): string =>
-  /\d/.test(text) && column ? `${text} ${column.unit}` : text
+const cellOf = (text: string, column: ChartColumn | undefined, { say }: Wording): string =>
+  /\d/.test(text) && column
+    ? say('measures.with-unit', { number: text, unit: say(`measures.${column.unit}`) })
+    : text

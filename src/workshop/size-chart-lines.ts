@@ -1,10 +1,12 @@
 import type { Envelope } from '../card/card.ts'
 import { type Score, scoresOfPiece } from '../card/scores.ts'
-import { markText, slantsOfPiece } from '../card/slants.ts'
-import type { Piece } from '../card/structure.ts'
-import { formatBare } from '../length/format.ts'
-import { type Length, larger, type Size, same, shorter, type Unit, zero } from '../length/length.ts'
+import { slantsOfPiece } from '../card/slants.ts'
+import type { Fold, Piece } from '../card/structure.ts'
+import { type Length, larger, type Size, same, shorter, zero } from '../length/length.ts'
 import type { ProvenCard } from '../lesson/lesson.ts'
+import type { Wording } from '../wording/wording.ts'
+import { markWords } from './size-chart-marks.ts'
+import { chartSigns } from './size-chart-signs.ts'
 
 /** One measure of a card in one print: what it is, and its numbers without their unit. */
 export interface ChartLine {
@@ -15,56 +17,71 @@ export interface ChartLine {
   readonly count?: number
   /** What is said of the owner besides: its stock, or the letters. */
   readonly note?: string
-  /** Empty for the size that the owner is cut to. */
-  readonly what: string
+  readonly what:
+    | 'cut to'
+    | Fold
+    | `${Fold} on the slant`
+    | 'letters'
+    | 'gap'
+    | 'scores'
+    | 'first score'
+    | 'inside'
+    | 'made as'
   /** The edge that it is measured from. */
   readonly from?: 'left' | 'lower'
   readonly text: string
 }
 
 /** Every measure that a chart of sizes has of a card: the shut card, pieces, scores, lettering and envelope. */
-export function chartLines({ card, proof }: ProvenCard, unit: Unit): ChartLine[] {
+export function chartLines({ card, proof }: ProvenCard, wording: Wording): ChartLine[] {
   const { structure, lettering, envelope } = card
   return [
-    { owner: 'shut card', kind: 'card', what: '', text: bareSize(proof.closed?.size ?? card.closed, unit) },
-    ...structure.pieces.flatMap((piece) => pieceLines(piece, structure, unit)),
+    {
+      owner: wording.say('chart.shut-card'),
+      kind: 'card',
+      what: 'cut to',
+      text: bareSize(proof.closed?.size ?? card.closed, wording),
+    },
+    ...structure.pieces.flatMap((piece) => pieceLines(piece, structure, wording)),
     ...lettering.flatMap(({ name, on, gap, marks, letters }): ChartLine[] => {
-      const owner = { owner: name, kind: 'lettering' as const, note: `${letters.join('')} on ${on}` }
+      const note = wording.say('chart.letters-on', { letters: letters.join(''), piece: wording.name(on) })
+      const owner = { owner: wording.name(name), kind: 'lettering' as const, note }
       return [
-        { ...owner, what: 'left edges of the letters, from the left end', text: bareList(marks, unit) },
-        { ...owner, what: 'gap', text: formatBare(gap, unit) },
+        { ...owner, what: 'letters', text: bareList(marks, wording) },
+        { ...owner, what: 'gap', text: wording.bare(gap) },
       ]
     }),
-    ...(envelope ? envelopeLines(envelope, unit) : []),
+    ...(envelope ? envelopeLines(envelope, wording) : []),
   ]
 }
 
-const bareSize = ({ width, height }: Size, unit: Unit): string =>
-  `${formatBare(width, unit)} × ${formatBare(height, unit)}`
+const bareSize = ({ width, height }: Size, { bare }: Wording): string => `${bare(width)} × ${bare(height)}`
 
-const bareList = (lengths: readonly Length[], unit: Unit): string =>
-  lengths.map((x) => formatBare(x, unit)).join(', ')
+const bareList = (lengths: readonly Length[], wording: Wording): string =>
+  lengths.map(wording.bare).join(chartSigns(wording).item)
 
-function pieceLines(piece: Piece, structure: ProvenCard['card']['structure'], unit: Unit): ChartLine[] {
+function pieceLines(piece: Piece, structure: ProvenCard['card']['structure'], wording: Wording): ChartLine[] {
   const { name, count, stock, size } = piece
-  const owner = { owner: name, kind: 'piece' as const, count, note: stock.name }
+  const owner = { owner: wording.name(name), kind: 'piece' as const, count, note: wording.name(stock.name) }
   const scores = scoresOfPiece(structure, name)
   const slants = slantsOfPiece(structure, name)
   return [
-    { ...owner, what: '', text: bareSize(size, unit) },
+    { ...owner, what: 'cut to', text: bareSize(size, wording) },
     ...folds.flatMap((fold) =>
       (['width', 'height'] as const).flatMap((along): ChartLine[] => {
         const own = scores.filter((score) => score.fold === fold && score.along === along)
         if (own.length === 0) return []
         const across = along === 'width' ? size.height : size.width
         const from = along === 'width' ? 'left' : 'lower'
-        return [{ ...owner, what: fold, from, text: scoresText(own, across, unit) }]
+        return [{ ...owner, what: fold, from, text: scoresText(own, across, wording) }]
       }),
     ),
     ...folds.flatMap((fold): ChartLine[] => {
       const own = slants.filter((slant) => slant.fold === fold)
-      const mark = (at: Parameters<typeof markText>[0]) => markText(at, size, (x) => formatBare(x, unit))
-      const text = own.map(({ from, to }) => `${mark(from)} to ${mark(to)}`).join('; ')
+      const mark = (at: Parameters<typeof markWords>[0]) => markWords(at, size, wording)
+      const text = own
+        .map(({ from, to }) => wording.say('chart.slant', { from: mark(from), to: mark(to) }))
+        .join(chartSigns(wording).run)
       return own.length > 0 ? [{ ...owner, what: `${fold} on the slant`, text }] : []
     }),
   ]
@@ -76,20 +93,22 @@ const folds = ['mountain', 'valley'] as const
  * Marks of score lines. Lines that do not run right across say from where to where, and those alike stand together:
  * `4, 8 (4 to 8); 5 (0 to 1/2, 6 to 7)`.
  */
-function scoresText(scores: readonly Score[], across: Length, unit: Unit): string {
+function scoresText(scores: readonly Score[], across: Length, wording: Wording): string {
+  const signs = chartSigns(wording)
   const marks = new Map<string, { at: Length; extents: string[] }>()
   for (const { at, from, to } of joined(scores)) {
     const mark = marks.get(at.toFraction()) ?? { at, extents: [] }
     const whole = same(from, zero) && same(to, across)
-    if (!whole) mark.extents.push(`${formatBare(from, unit)} to ${formatBare(to, unit)}`)
+    if (!whole)
+      mark.extents.push(wording.say('chart.extent', { from: wording.bare(from), to: wording.bare(to) }))
     marks.set(at.toFraction(), mark)
   }
   const runs = new Map<string, Length[]>()
   for (const { at, extents } of marks.values()) {
-    const extent = extents.length > 0 ? ` (${extents.join(', ')})` : ''
+    const extent = extents.length > 0 ? ` (${extents.join(signs.item)})` : ''
     runs.set(extent, [...(runs.get(extent) ?? []), at])
   }
-  return [...runs].map(([extent, all]) => bareList(all, unit) + extent).join('; ')
+  return [...runs].map(([extent, all]) => bareList(all, wording) + extent).join(signs.run)
 }
 
 /** Lines at one mark that go on where the one before ends are one line for a hand. */
@@ -105,22 +124,27 @@ function joined(scores: readonly Score[]): Score[] {
   return lines
 }
 
-function envelopeLines({ make, stock, sheet, score, inside, scores }: Envelope, unit: Unit): ChartLine[] {
-  const owner = { owner: 'envelope', kind: 'envelope' as const, note: stock.name }
+function envelopeLines(
+  { make, stock, sheet, score, inside, scores }: Envelope,
+  wording: Wording,
+): ChartLine[] {
+  const owner = { owner: wording.name('envelope'), kind: 'envelope' as const, note: wording.name(stock.name) }
   const marks = (along: 'width' | 'height') =>
     bareList(
       scores.filter((one) => one.along === along).map(({ at }) => at),
-      unit,
+      wording,
     )
-  return [
-    { ...owner, what: '', text: bareSize(sheet, unit) },
-    ...(scores.length === 0
-      ? [{ ...owner, what: 'first score, from the corner', text: formatBare(score, unit) }]
+  const lines: ChartLine[] =
+    scores.length === 0
+      ? [{ ...owner, what: 'first score', text: wording.bare(score) }]
       : [
-          { ...owner, what: 'scores', from: 'left' as const, text: marks('width') },
-          { ...owner, what: 'scores', from: 'lower' as const, text: marks('height') },
-        ]),
-    { ...owner, what: 'inside', text: bareSize(inside, unit) },
-    { ...owner, what: 'made as', text: make },
+          { ...owner, what: 'scores', from: 'left', text: marks('width') },
+          { ...owner, what: 'scores', from: 'lower', text: marks('height') },
+        ]
+  return [
+    { ...owner, what: 'cut to', text: bareSize(sheet, wording) },
+    ...lines,
+    { ...owner, what: 'inside', text: bareSize(inside, wording) },
+    { ...owner, what: 'made as', text: wording.say('chart.make', { make }) },
   ]
 }

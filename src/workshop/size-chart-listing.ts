@@ -1,24 +1,27 @@
-import { listOf } from '../length/finding.ts'
+import type { Wording } from '../wording/wording.ts'
 import { type Listing, measure, type Section, words } from './listing.ts'
-import { type ChartBlock, type SizeChart, unitHead } from './size-chart.ts'
+import type { ChartBlock, SizeChart } from './size-chart.ts'
 import { type ChartGroup, type ChartRow, groupNote } from './size-chart-rows.ts'
 
 /** A chart as tables, one for each card and unit, for a terminal and for Markdown. */
 export function sizeChartListing(chart: SizeChart): Listing {
-  const { title, units, blocks, notes } = chart
+  const { title, wording, units, blocks, notes } = chart
   const tables = blocks.flatMap((block) =>
     units.map((unit): Section => {
       const own = block.columns.flatMap((column, i) => (column.unit === unit ? [{ column, i }] : []))
       return {
-        heading: blocks.length > 1 ? `${unitHead[unit]} (${block.card})` : unitHead[unit],
-        columns: [words('piece'), ...own.map(({ column }) => measure(column.label))],
-        rows: rowsOf(block).map(({ name, cells }) => [name, ...own.map(({ i }) => cells[i] || '–')]),
+        heading:
+          blocks.length > 1
+            ? wording.say('chart.unit-of', { unit, card: block.card })
+            : wording.say('chart.unit', { unit }),
+        columns: [words(wording.say('chart.piece')), ...own.map(({ column }) => measure(column.label))],
+        rows: rowsOf(block, wording).map(({ name, cells }) => [name, ...own.map(({ i }) => cells[i] || '–')]),
       }
     }),
   )
   const below = [...notes, ...reasons(chart)].join(' ')
   return {
-    title: `Size chart: ${title}`,
+    title: wording.say('chart.title', { title }),
     intro: '',
     sections: tables.map((table, i) => (i === tables.length - 1 ? { ...table, note: below } : table)),
   }
@@ -32,12 +35,17 @@ export const reasons = ({ findings }: SizeChart): string[] =>
       [message, ...(suggestion ? [suggestion] : [])].map((text) => `${text}.`).join(' '),
     )
 
-const rowsOf = ({ groups }: ChartBlock): { name: string; cells: ChartRow['cells'] }[] =>
-  groups.flatMap((group) => group.rows.map((row) => ({ name: rowName(group, row), cells: row.cells })))
+export const rowsOf = (
+  { groups }: ChartBlock,
+  wording: Wording,
+): { name: string; cells: ChartRow['cells'] }[] =>
+  groups.flatMap((group) =>
+    group.rows.map((row) => ({ name: rowName(group, row, wording), cells: row.cells })),
+  )
 
 /** `base (white card)`, `base: mountain, from the left edge`. */
-function rowName(group: ChartGroup, { what }: ChartRow): string {
-  const [name, note] = [listOf(group.names), groupNote(group)]
-  if (what !== '') return `${name}: ${what}`
-  return note === '' ? name : `${name} (${note})`
+function rowName(group: ChartGroup, { what }: ChartRow, wording: Wording): string {
+  const [name, note] = [wording.list(group.names), groupNote(group, wording)]
+  if (what !== '') return wording.say('chart.row', { name, what })
+  return note === '' ? name : wording.say('chart.row-note', { name, note })
 }

@@ -1,7 +1,6 @@
-import { listOf } from '../length/finding.ts'
 import { groupBy } from '../length/group-by.ts'
-import type { Unit } from '../length/length.ts'
 import type { ProvenCard } from '../lesson/lesson.ts'
+import type { Wording } from '../wording/wording.ts'
 import { type ChartLine, chartLines } from './size-chart-lines.ts'
 
 /** One row: what is measured, and its numbers in each column, without their unit. */
@@ -32,27 +31,36 @@ interface Row {
  *
  * @param columns the card in each column; missing where it does not work.
  */
-export function chartGroups(columns: readonly (readonly [ProvenCard | undefined, Unit])[]): ChartGroup[] {
+export function chartGroups(
+  columns: readonly (readonly [ProvenCard | undefined, Wording])[],
+  wording: Wording,
+): ChartGroup[] {
   const rows = allRows(columns)
   const byOwner = groupBy(rows, ({ line: { kind, owner, count, note } }) =>
     JSON.stringify([kind, owner, count, note]),
   )
-  const groups = [...byOwner.values()].map(groupOf)
+  const groups = [...byOwner.values()].map((some) => groupOf(some, wording))
   const alike = groupBy(groups, (group) => JSON.stringify([group.kind, group.count, group.rows]))
   return [...alike.values()].flatMap(([first, ...more]) =>
     first
-      ? [{ ...first, names: [first, ...more].flatMap(({ names }) => names), note: noteOf([first, ...more]) }]
+      ? [
+          {
+            ...first,
+            names: [first, ...more].flatMap(({ names }) => names),
+            note: noteOf([first, ...more], wording),
+          },
+        ]
       : [],
   )
 }
 
 /** A row for each thing that any column has, where the first that has it says. */
-function allRows(columns: readonly (readonly [ProvenCard | undefined, Unit])[]): Row[] {
+function allRows(columns: readonly (readonly [ProvenCard | undefined, Wording])[]): Row[] {
   const rows: Row[] = []
   const places = new Map<string, Row>()
-  for (const [i, [card, unit]] of columns.entries()) {
+  for (const [i, [card, wording]] of columns.entries()) {
     let before = -1
-    for (const line of card ? chartLines(card, unit) : []) {
+    for (const line of card ? chartLines(card, wording) : []) {
       const key = JSON.stringify([line.kind, line.owner, line.count, line.note, line.what, line.from])
       let row = places.get(key)
       if (!row) {
@@ -67,7 +75,7 @@ function allRows(columns: readonly (readonly [ProvenCard | undefined, Unit])[]):
   return rows
 }
 
-function groupOf(rows: readonly Row[]): ChartGroup {
+function groupOf(rows: readonly Row[], wording: Wording): ChartGroup {
   const [first] = rows
   const merged = groupBy(rows, ({ line, cells }) => JSON.stringify([line.what, cells]))
   return {
@@ -76,22 +84,52 @@ function groupOf(rows: readonly Row[]): ChartGroup {
     count: first?.line.count ?? 1,
     note: first?.line.note ?? '',
     rows: [...merged.values()]
-      .map((some) => ({ what: whatOf(some.map(({ line }) => line)), cells: some[0]?.cells ?? [] }))
       .filter(
-        ({ what, cells }) => what !== 'made as' || new Set(cells.filter((text) => text !== '')).size > 1,
-      ),
+        ([row]) => row?.line.what !== 'made as' || new Set(row.cells.filter((text) => text !== '')).size > 1,
+      )
+      .map((some) => ({
+        what: whatOf(
+          some.map(({ line }) => line),
+          wording,
+        ),
+        cells: some[0]?.cells ?? [],
+      })),
   }
 }
 
 /** `mountain, from the left edge`; the same marks on both edges are told once. */
-function whatOf(lines: readonly ChartLine[]): string {
-  const edges = lines.flatMap(({ from }) => (from ? [`the ${from}`] : []))
-  const what = lines[0]?.what ?? ''
-  return edges.length > 0 ? `${what}, from ${listOf(edges)} edge` : what
+function whatOf(lines: readonly ChartLine[], { say }: Wording): string {
+  const edges = lines.flatMap(({ from }) => (from ? [from] : []))
+  const from = edges.length > 1 ? 'both' : (edges[0] ?? 'left')
+  const what = lines[0]?.what ?? 'cut to'
+  switch (what) {
+    case 'cut to':
+      return ''
+    case 'mountain':
+    case 'valley':
+    case 'scores':
+      return say('chart.scores', { fold: what, from })
+    case 'mountain on the slant':
+    case 'valley on the slant':
+      return say('chart.slants', { fold: what === 'valley on the slant' ? 'valley' : 'mountain' })
+    default:
+      return say(whatKeys[what])
+  }
 }
 
-const noteOf = (groups: readonly ChartGroup[]): string => listOf([...new Set(groups.map(({ note }) => note))])
+const whatKeys = {
+  letters: 'chart.letters',
+  gap: 'chart.gap',
+  'first score': 'chart.first-score',
+  inside: 'chart.inside',
+  'made as': 'chart.made-as',
+} as const
+
+const noteOf = (groups: readonly ChartGroup[], wording: Wording): string =>
+  wording.list([...new Set(groups.map(({ note }) => note))])
 
 /** `4 of wave paper`: what stands behind the name of a piece. */
-export const groupNote = ({ count, names, note }: ChartGroup): string =>
-  count === 1 ? note : `${count} ${names.length > 1 ? 'each ' : ''}of ${note}`
+export function groupNote({ count, names, note }: ChartGroup, wording: Wording): string {
+  if (count === 1) return note
+  return wording.say(names.length > 1 ? 'chart.each-of-stock' : 'chart.of-stock', { count, stock: note })
+}

@@ -1,9 +1,10 @@
-import { type Finding, hasErrors, listOf } from '../length/finding.ts'
+import { type Finding, hasErrors } from '../length/finding.ts'
 import type { Unit } from '../length/length.ts'
 import { mainCard } from '../lesson/figure-target.ts'
 import type { FilledLesson, Lesson, OtherSize, ProvenCard } from '../lesson/lesson.ts'
 import { bySize, findingsAt } from '../lesson/sizes/findings.ts'
 import { otherSizes, type SizePrint, sizePrints } from '../lesson/sizes/offered.ts'
+import type { Wording } from '../wording/wording.ts'
 import { type ChartGroup, chartGroups } from './size-chart-rows.ts'
 
 /** One column of a chart: a size in one unit. */
@@ -25,6 +26,8 @@ export interface ChartBlock {
 /** Every measure of a lesson's cards in every size that it is offered in, in the units that are wanted. */
 export interface SizeChart {
   readonly title: string
+  /** The language of the chart, in the unit of the lesson. */
+  readonly wording: Wording
   readonly units: readonly Unit[]
   readonly blocks: readonly ChartBlock[]
   /** What is to be said below: what the numbers leave out. */
@@ -54,16 +57,24 @@ export function sizeChart(
     // All of a unit stand side by side: whoever holds a ruler looks at one half of the chart.
     const sorted = units.flatMap((unit) => some.filter((print) => print.unit === unit))
     return {
-      card: card.name,
-      columns: sorted.map(({ label, unit, print }) => ({ label, unit, works: works(print, card.name) })),
-      groups: chartGroups(sorted.map(({ print, unit }) => [cardIn(print, card.name), unit] as const)),
+      card: own.wording.name(card.name),
+      columns: sorted.map(({ other, label, unit, print }) => ({
+        label: other ? turnedLabel(label, own.wording) : own.wording.size(card.closed),
+        unit,
+        works: works(print, card.name),
+      })),
+      groups: chartGroups(
+        sorted.map(({ print }) => [cardIn(print, card.name), print.wording] as const),
+        own.wording,
+      ),
     }
   })
   return {
     title: own.frontMatter.title,
+    wording: own.wording,
     units,
     blocks,
-    notes: notesOn(own.cards, blocks),
+    notes: notesOn(own, blocks),
     findings: bySize(prints).flatMap((some) => findingsAt(lesson, own, some, prints)),
     prints,
   }
@@ -75,21 +86,22 @@ const works = (print: FilledLesson, name: string): boolean =>
 const cardIn = (print: FilledLesson, name: string): ProvenCard | undefined =>
   hasErrors(print.findings) ? undefined : print.cards.find(({ card }) => card.name === name)
 
-function notesOn(cards: readonly ProvenCard[], blocks: readonly ChartBlock[]): string[] {
+function notesOn({ cards, wording }: FilledLesson, blocks: readonly ChartBlock[]): string[] {
   const text = blocks
     .flatMap(({ groups }) => groups.flatMap(({ rows }) => rows.flatMap(({ cells }) => cells)))
     .join()
   const cut = cards.flatMap(({ card }) => card.structure.pieces).filter(({ cuts }) => cuts.length > 0)
   return [
-    'Width × height; scores and marks are measured with the inside, or the front, facing you.',
-    ...(text.includes('(')
-      ? ['A score with (4 to 8) behind it runs from 4 to 8 only, not right across.']
-      : []),
+    wording.say('chart.how'),
+    ...(text.includes('(') ? [wording.say('chart.extents-how')] : []),
     ...(cut.length > 0
-      ? [`Cuts inside ${listOf(cut.map(({ name }) => name))} are in the step sheet of each size.`]
+      ? [wording.say('chart.cuts-how', { pieces: wording.list(cut.map(({ name }) => wording.name(name))) })]
       : []),
   ]
 }
 
-/** `Inches`, `Millimetres`: the head of the columns of a unit. */
-export const unitHead: Readonly<Record<Unit, string>> = { in: 'Inches', mm: 'Millimetres' }
+/** A size as the lesson names it; how it lies is said in the language of the chart. */
+function turnedLabel(label: string, wording: Wording): string {
+  const [, size, turned] = /^(.+) (landscape|portrait)$/i.exec(label) ?? []
+  return size && turned ? wording.say('chart.turned', { size, turned: turned.toLowerCase() }) : label
+}

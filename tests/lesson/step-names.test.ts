@@ -6,12 +6,14 @@ import { stepNames } from '../../src/lesson/step-names.ts'
 const card =
   '```card\nfold: side\nclosed: 5 x 7 in\nlayers:\n  mat: {on: [front, back], border: 1/8 in}\n```\n'
 
-function names(...steps: string[]): string[] {
+const names = (...steps: string[]): string[] => namesIn('en', ...steps)
+
+function namesIn(lang: string, ...steps: string[]): string[] {
   const list = steps.map((step, i) => `${i + 1}. ${step}`).join('\n')
-  const { tree } = fillLesson(
-    readLesson(`---\ntitle: A\nlevel: beginner\nunits: in\n---\n\n${card}\n${list}\n`),
+  const { tree, wording } = fillLesson(
+    readLesson(`---\ntitle: A\nlevel: beginner\nunits: in\nlang: ${lang}\n---\n\n${card}\n${list}\n`),
   )
-  return [...stepNames(tree).values()]
+  return [...stepNames(tree, wording).values()]
 }
 
 test('a step is named by its first clause, without its measures and the word before them', () => {
@@ -37,4 +39,32 @@ test('a long sentence ends between two clauses, and a step that begins with a nu
       '{base.size} is the base.',
     ),
   ).toEqual(['Press the ends of the long paper strip down on the table', 'Step 2'])
+})
+
+test('where the verb comes last, the measures are taken out of the middle', () => {
+  expect(
+    namesIn(
+      'de',
+      'Die Grundkarte auf {base.size} schneiden und bei {base.scores} rillen.',
+      'Die Einlage, {mat.size}, auf die Grundkarte kleben. Andrücken.',
+      'Die Einlage ({mat.width} auf {mat.height}) umdrehen: so liegt sie richtig.',
+      '{base.size}.',
+    ),
+  ).toEqual([
+    'Die Grundkarte schneiden und rillen',
+    'Die Einlage auf die Grundkarte kleben',
+    'Die Einlage umdrehen',
+    'Schritt 4',
+  ])
+})
+
+test('where the verb comes first, a name ends before the word that leads to a measure', () => {
+  expect(namesIn('fr', 'Couper la base à {base.size}.', 'Rainer le pli à {base.scores}.')).toEqual([
+    'Couper la base',
+    'Rainer le pli',
+  ])
+  expect(namesIn('es', 'Cortar la base a {base.size}.', 'Hender a {base.scores} de la izquierda.')).toEqual([
+    'Cortar la base',
+    'Hender',
+  ])
 })

@@ -4,13 +4,13 @@ import type { Draw } from '../../src/publish/figure.ts'
 import { drawStub, pier, plainLesson, stubFigure } from './lesson.ts'
 
 const body = (markdown: string, draw: Draw = drawStub) => {
-  const { tree, steps } = plainLesson(markdown)
-  return bodyView(tree, steps, [], draw, new Map())
+  const { tree, steps, wording } = plainLesson(markdown)
+  return bodyView(tree, steps, [], wording, draw, new Map())
 }
 
 test('a lesson is cut at its headings', () => {
-  const { tree, steps } = pier()
-  const { intro, before, stages } = bodyView(tree, steps, [], drawStub, new Map())
+  const { tree, steps, wording } = pier()
+  const { intro, before, stages } = bodyView(tree, steps, [], wording, drawStub, new Map())
   expect(intro?.html).toContain('<strong>lies flat</strong>')
   expect(before).toEqual([])
   expect(stages.map(({ name, level }) => [name, level])).toEqual([

@@ -4,6 +4,7 @@ import { areaOf } from '../../src/length/area.ts'
 import { usualGrid } from '../../src/length/grid.ts'
 import { inches } from '../../src/length/length.ts'
 import { needsView } from '../../src/publish/needs.ts'
+import { wordingOf } from '../../src/wording/wording.ts'
 import { supply } from '../workshop/lesson-with.ts'
 
 test('what one card uses up is told as a reader measures, weighs, counts or shares it', () => {
@@ -19,8 +20,8 @@ test('what one card uses up is told as a reader measures, weighs, counts or shar
     ],
     tutor: [],
   }
-  const said = (unit: 'in' | 'mm') =>
-    needsView([], supplies, unit, usualGrid[unit]).flatMap(({ items }) =>
+  const said = (unit: 'in' | 'mm', lang = 'en') =>
+    needsView([], supplies, wordingOf(lang, unit), usualGrid[unit]).flatMap(({ items }) =>
       items.map(({ item, amount }) => [
         item,
         (amount?.html ?? '').replace(/<[^>]*>/g, '').replace(/[\u00a0\u202f]/g, ' '),
@@ -35,4 +36,11 @@ test('what one card uses up is told as a reader measures, weighs, counts or shar
   ])
   // 42.5 × 6.4516 = 274.193.
   expect(said('mm')[0]).toEqual(['glue sheet', '274.2 cm²'])
+  expect(said('mm', 'de')).toEqual([
+    ['glue sheet', '274,2 cm²'],
+    ['pva glue', '2,5 g'],
+    ['ink', '1 Tropfen'],
+    ['glue pot', '2 je Tisch'],
+    ['ruler', '1 für je 3'],
+  ])
 })

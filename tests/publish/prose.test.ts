@@ -1,10 +1,12 @@
 import { expect, test } from 'vitest'
 import { definitionsIn, proseHtml } from '../../src/publish/prose.ts'
+import { wordingOf } from '../../src/wording/wording.ts'
 import { filled, plainLesson } from './lesson.ts'
 
 const html = (markdown: string) => {
   const { tree } = plainLesson(markdown)
   return proseHtml(tree.children, {
+    wording: wordingOf('en', 'in'),
     definitions: definitionsIn(tree),
     picture: () => undefined,
     figure: () => undefined,
@@ -68,6 +70,7 @@ test('a heading inside a step is a bold line', () => {
 test('a measure that could not be worked out shows what was written', () => {
   const { tree } = filled('---\ntitle: A\nlevel: beginner\nunits: in\n---\n\nCut {bakdrop.size}.\n')
   const context = {
+    wording: wordingOf('en', 'in'),
     definitions: definitionsIn(tree),
     picture: () => undefined,
     figure: () => undefined,

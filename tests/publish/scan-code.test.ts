@@ -71,23 +71,25 @@ function pixelsOf(svg: Element) {
   return { data, width: size * scale, height: size * scale, size }
 }
 
+const name = { id: 'a', text: 'A code' }
+
 test('any link comes out of its code as it went in', () => {
   const links = fc.webUrl({ withQueryParameters: true, withFragments: true, size: 'small' })
   fc.assert(
     fc.property(links, fc.constantFrom('', '?q=Möwe', '#日本', '&a=ÿ€😀'), (url, more) => {
       const link = url + more
-      expect(decoded(pixelsOf(scanCode(link, 'a')))).toBe(link)
+      expect(decoded(pixelsOf(scanCode(link, name)))).toBe(link)
     }),
     { numRuns: 30 },
   )
 })
 
 test('the longest link makes the largest code, and a byte more would make it larger', () => {
-  const modules = (bytes: number) => pixelsOf(scanCode('x'.repeat(bytes), 'a')).size - 8
+  const modules = (bytes: number) => pixelsOf(scanCode('x'.repeat(bytes), name)).size - 8
   // Version 16 has 81 modules a side: 17 + 4 × 16.
   expect([modules(longestLink), modules(longestLink + 1)]).toEqual([81, 85])
 })
 
 test('half a character makes a code and no crash', () => {
-  expect(scanCode('https://example.org/\ud800', 'a').tagName).toBe('svg')
+  expect(scanCode('https://example.org/\ud800', name).tagName).toBe('svg')
 })

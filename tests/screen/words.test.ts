@@ -1,6 +1,10 @@
 import { expect, test } from 'vitest'
+import { screenWords } from '../../src/publish/screen/words.ts'
 import { wishOf } from '../../src/screen/keys.ts'
 import { countText, lessonTime, minutesText, stepTime } from '../../src/screen/words.ts'
+import { wordingOf } from '../../src/wording/wording.ts'
+
+const words = screenWords(wordingOf('en', 'in'))
 
 test('times as a clock counts them and as they are said', () => {
   expect([0, 1, 1000, 61_000, 600_000, 3_727_000].map(countText)).toEqual([
@@ -11,25 +15,25 @@ test('times as a clock counts them and as they are said', () => {
     '10:00',
     '1:02:07',
   ])
-  expect([0, 1, 60_000, 3_600_000, 3_900_000].map(minutesText)).toEqual([
-    '0 min',
-    '1 min',
-    '1 min',
-    '1 h',
-    '1 h 5 min',
+  expect([0, 1, 60_000, 3_600_000, 3_900_000].map((time) => minutesText(time, words))).toEqual([
+    '0\u00a0min',
+    '1\u00a0min',
+    '1\u00a0min',
+    '1\u00a0h',
+    '1\u00a0h\u00a05\u00a0min',
   ])
 })
 
 test('what is left of a step, what is over, or how long it has taken', () => {
-  expect([stepTime(187_000, 0), stepTime(0, 0), stepTime(-45_000, 0), stepTime(undefined, 65_000)]).toEqual([
+  expect([187_000, 0, -45_000, undefined].map((left) => stepTime(left, 65_000, words))).toEqual([
     '3:07 left',
     '0:00 left',
     '0:45 over',
     '1:05 at this step',
   ])
-  expect([lessonTime(119_000, 60_001), lessonTime(60_000, undefined)]).toEqual([
-    '1 min gone, 2 min to go',
-    '1 min gone',
+  expect([lessonTime(119_000, 60_001, words), lessonTime(60_000, undefined, words)]).toEqual([
+    '1\u00a0min gone, 2\u00a0min to go',
+    '1\u00a0min gone',
   ])
 })
 

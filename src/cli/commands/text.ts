@@ -3,6 +3,7 @@ import { unitsOf } from '../../lesson/sizes/offered.ts'
 import { type TextKind, textKinds } from '../../publish/text/kinds.ts'
 import { type LessonText, lessonText, TooShortError } from '../../publish/text/lesson-text.ts'
 import { leftOutText } from '../../publish/text/parts.ts'
+import { wordingOf } from '../../wording/wording.ts'
 import { sizeChart } from '../../workshop/size-chart.ts'
 import { answer, asJson } from '../answer.ts'
 import type { Action } from '../commands.ts'
@@ -42,7 +43,7 @@ export const text: Action = async ([path = ''], options, outside) => {
   // What does not work in another size stands in the chart with the reason.
   if (chart) outside.stderr(findingsText(path, chart.findings, options))
   if (!options.quiet && !options.json && told.leftOut.length > 0)
-    outside.stderr(`${leftOutText(told.leftOut)}\n`)
+    outside.stderr(`${leftOutText(told.leftOut, wordingOf('en', filled.unit))}\n`)
   return exitCodes.done
 }
 

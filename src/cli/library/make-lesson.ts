@@ -7,11 +7,11 @@ import { hasErrors } from '../../length/finding.ts'
 import { fillLesson } from '../../lesson/fill.ts'
 import type { FilledLesson } from '../../lesson/lesson.ts'
 import { readLesson } from '../../lesson/read.ts'
-import { levelWords } from '../../publish/facts.ts'
 import { rooms } from '../../publish/figure.ts'
 import { figuresOf } from '../../publish/figures-of.ts'
 import { makeHandout } from '../../publish/handout.ts'
 import { disk } from '../../publish/outside.ts'
+import { wordingOf } from '../../wording/wording.ts'
 import { findingJson } from '../../workshop/finding-json.ts'
 import { hashOf } from './hashes.ts'
 import type { LessonNews, LessonWork } from './lesson-work.ts'
@@ -70,7 +70,7 @@ const noted =
     return bytes
   }
 
-function aboutOf({ frontMatter, tree, cards }: FilledLesson) {
+function aboutOf({ frontMatter, tree, cards, unit }: FilledLesson) {
   const { title, summary, level, lang } = frontMatter
   const names = cards.flatMap(({ card }) => [
     card.name,
@@ -79,7 +79,8 @@ function aboutOf({ frontMatter, tree, cards }: FilledLesson) {
   return {
     title,
     ...(summary !== undefined && { summary }),
-    level: levelWords[level],
+    // These pages speak to whoever keeps the library.
+    level: wordingOf('en', unit).say('handout.level', { level }),
     lang,
     words: wordsOf([title, summary ?? '', level, textOf(tree), ...names].join(' ')),
   }

@@ -67,7 +67,12 @@ export function motionCards(
   return moving.map(({ proven, told }, i) => ({ told, view: cardView(proven, told, i, lesson) }))
 }
 
-function cardView(proven: ProvenCard, told: CardTold, index: number, { unit }: FilledLesson): MotionCardView {
+function cardView(
+  proven: ProvenCard,
+  told: CardTold,
+  index: number,
+  { unit, wording }: FilledLesson,
+): MotionCardView {
   const figures = stills.flatMap(({ show, caption }) => {
     const id = `still-${index + 1}-${show}`
     const figure = drawFigure(show, proven, undefined, unit, { ...room, key: id })
@@ -78,7 +83,7 @@ function cardView(proven: ProvenCard, told: CardTold, index: number, { unit }: F
     index,
     first: index === 0,
     name: proven.card.name,
-    shut: sizeHtml(proven.card.closed, unit),
+    shut: sizeHtml(proven.card.closed, wording),
     lacks: lacksOf(told),
     figures,
   }

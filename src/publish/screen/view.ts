@@ -8,7 +8,9 @@ import type { PageHead } from '../page-html.ts'
 import type { Pictures } from '../picture-url.ts'
 import { type Codes, noCodes } from '../scan.ts'
 import { type HandoutView, handoutView } from '../view.ts'
+import { type KeysView, keysView } from './keys.ts'
 import { type SlideView, slidesOf } from './slides.ts'
+import { screenWords } from './words.ts'
 
 /** Everything that the template of the class screen gets. */
 export interface ScreenView extends PageHead {
@@ -23,6 +25,7 @@ export interface ScreenView extends PageHead {
   readonly safety: HandoutView['safety']
   /** What comes behind the opening, what is needed, and what is to be minded. */
   readonly slides: readonly SlideView[]
+  readonly keys: KeysView
   /** One for each step. */
   readonly marks: readonly { readonly number: number }[]
   /** What the page's own program is told, as JSON. */
@@ -44,14 +47,16 @@ export function screenView(
       ...(minutes !== undefined && { minutes }),
       ...(drying && { drying }),
     })),
+    words: screenWords(lesson.wording),
   }
+  const named = lesson.wording.say('screen.title', { title })
   return {
     view: {
-      title: `${title}: step by step`,
+      title: named,
       heading: title,
       print: foot.print,
       lang,
-      foot: { title: `${title}: step by step`, print: foot.print },
+      foot: { title: named, print: foot.print },
       summary,
       time,
       cover,
@@ -59,7 +64,8 @@ export function screenView(
       several,
       needs,
       safety,
-      slides: slidesOf(view, stepNames(lesson.tree)),
+      slides: slidesOf(view, stepNames(lesson.tree, lesson.wording), lesson.wording),
+      keys: keysView(lesson.wording),
       marks: lesson.steps.map(({ number }) => ({ number })),
       // What could end the element that it stands in is written as its number.
       told: html(JSON.stringify(told).replaceAll('<', '\\u003c')),

@@ -1,13 +1,16 @@
 import type { BlockContent, Definition, Nodes, Paragraph, PhrasingContent } from 'mdast'
 import type { CalloutNode } from '../../lesson/nodes.ts'
-import { calloutWords } from '../callout.ts'
+import type { Wording } from '../../wording/wording.ts'
+import { calloutWord } from '../callout.ts'
 import type { Part } from './parts.ts'
 import { phrases, text } from './phrases.ts'
+import { sayWith } from './with-nodes.ts'
 
 /** What the blocks of a lesson are turned into plain Markdown with. */
 export interface Blocks {
   readonly without: ReadonlySet<Part>
   readonly definitions: readonly Definition[]
+  readonly wording: Wording
 }
 
 const partOf = { tip: 'tips', variation: 'variations', ahead: 'ahead' } as const
@@ -29,10 +32,12 @@ function plainBlock(node: Nodes, blocks: Blocks): BlockContent[] {
     case 'figure':
       return blocks.without.has('captions') || node.children.length === 0
         ? []
-        : paragraph([text('Figure: '), ...words(node.children)])
+        : paragraph(sayWith(blocks.wording, 'text.figure', 'caption', words(node.children)))
     case 'scan':
       return paragraph([
-        ...(node.children.length > 0 ? [...words(node.children), text(': ')] : []),
+        ...(node.children.length > 0
+          ? [...sayWith(blocks.wording, 'handout.label', 'words', words(node.children)), text(' ')]
+          : []),
         { type: 'link', url: node.link, children: [text(node.link)] },
       ])
     case 'blockquote':
@@ -82,7 +87,11 @@ export function calloutBlocks({ kind, children }: CalloutNode, blocks: Blocks): 
   const [head, ...rest] = children
   const titled = head?.type === 'paragraph' && head.data !== undefined && 'directiveLabel' in head.data
   const title = titled ? [text(', '), ...phrases(head.children, blocks.definitions)] : []
-  const word: PhrasingContent = { type: 'strong', children: [text(calloutWords[kind]), ...title, text(':')] }
+  const named = [text(calloutWord(kind, blocks.wording)), ...title]
+  const word: PhrasingContent = {
+    type: 'strong',
+    children: sayWith(blocks.wording, 'handout.label', 'words', named),
+  }
   const [first, ...more] = plainBlocks(titled ? rest : children, blocks)
   if (first?.type !== 'paragraph')
     return [{ type: 'paragraph', children: [word] }, ...(first ? [first] : []), ...more]

@@ -23,9 +23,13 @@ const shortest = 10
  *
  * @returns none when no step says its minutes.
  */
-export function chaptersOf({ steps, tree }: Pick<FilledLesson, 'steps' | 'tree'>): Chapter[] {
+export function chaptersOf({
+  steps,
+  tree,
+  wording,
+}: Pick<FilledLesson, 'steps' | 'tree' | 'wording'>): Chapter[] {
   if (steps.every(({ minutes }) => minutes === undefined)) return []
-  const names = stepNames(tree)
+  const names = stepNames(tree, wording)
   const chapters: Chapter[] = []
   let now = 0
   for (const { number, minutes = 0 } of steps) {
@@ -36,7 +40,7 @@ export function chaptersOf({ steps, tree }: Pick<FilledLesson, 'steps' | 'tree'>
       chapters.push({
         seconds,
         time: timeText(seconds),
-        name: names.get(number) ?? `Step ${number}`,
+        name: names.get(number) ?? wording.say('handout.step', { step: number }),
         step: number,
       })
     now += minutes

@@ -1,5 +1,6 @@
 import type { Root } from 'mdast'
 import type { FilledLesson } from '../../lesson/lesson.ts'
+import type { Wording } from '../../wording/wording.ts'
 import type { SizeChart } from '../../workshop/size-chart.ts'
 import { asMarkdown } from './as-markdown.ts'
 import { asPlain } from './as-plain.ts'
@@ -52,7 +53,8 @@ export function lessonText(lesson: FilledLesson, options: TextOptions): LessonTe
   const extras = { chapters, sizes: sizes ? sizeBlocks(sizes, as) : [] }
   const written = as === 'md' ? asMarkdown : asPlain
   const treeWithout = (left: readonly Part[]): Root => lessonTree(lesson, new Set(left), extras)
-  const textWithout = (left: readonly Part[]): string => written(withNote(treeWithout(left), left))
+  const textWithout = (left: readonly Part[]): string =>
+    written(withNote(treeWithout(left), left, lesson.wording))
   const fits = (left: readonly Part[]): boolean => textWithout(left).length <= limit
   const whole = textWithout([])
   // What is not there is not said to be left out.
@@ -74,13 +76,13 @@ export function lessonText(lesson: FilledLesson, options: TextOptions): LessonTe
 }
 
 /** What is not there is said at the end. */
-const withNote = (tree: Root, left: readonly Part[]): Root =>
+const withNote = (tree: Root, left: readonly Part[], wording: Wording): Root =>
   left.length === 0
     ? tree
     : {
         ...tree,
         children: [
           ...tree.children,
-          { type: 'paragraph', children: [{ type: 'text', value: leftOutText(left) }] },
+          { type: 'paragraph', children: [{ type: 'text', value: leftOutText(left, wording) }] },
         ],
       }

@@ -1,36 +1,40 @@
 import type { Envelope, Lettering } from '../../card/card.ts'
 import { hingesOf, type Score, scoresOf } from '../../card/scores.ts'
 import type { Piece, Structure } from '../../card/structure.ts'
-import { formatBare, formatLength, formatLengths, formatSize } from '../../length/format.ts'
 import { groupBy } from '../../length/group-by.ts'
-import { same, type Unit, zero } from '../../length/length.ts'
+import { same, zero } from '../../length/length.ts'
 import type { ProvenCard } from '../../lesson/lesson.ts'
-
-const edges = { width: 'the left edge', height: 'the lower edge' }
+import type { Wording } from '../../wording/wording.ts'
 
 /** A line for each piece to cut, with its scores, for each row of letters, and for the envelope. */
-export function pieceLines({ card }: ProvenCard, unit: Unit): string[] {
+export function pieceLines({ card }: ProvenCard, wording: Wording): string[] {
   const { structure, lettering, envelope } = card
   return [
-    ...structure.pieces.map((piece) => pieceLine(piece, structure, unit)),
-    ...lettering.map((row) => letterLine(row, unit)),
-    ...(envelope ? [envelopeLine(envelope, unit)] : []),
+    ...structure.pieces.map((piece) => pieceLine(piece, structure, wording)),
+    ...lettering.map((row) => letterLine(row, wording)),
+    ...(envelope ? [envelopeLine(envelope, wording)] : []),
   ]
 }
 
 /** `side strip, 2 of them: 3/4 × 5 in, patterned paper, pattern upright` */
-function pieceLine(piece: Piece, structure: Structure, unit: Unit): string {
+function pieceLine(piece: Piece, structure: Structure, wording: Wording): string {
   const { name, count, size, stock, cuts } = piece
   const holes = structure.plates.some((plate) => plate.piece === name && plate.holes.length > 0)
+  const paper = wording.name(stock.name)
   return [
-    `${name}${count > 1 ? `, ${count} of them` : ''}: ${formatSize(size, unit)}, ${stock.name}${stock.direction === 'upright' ? ', pattern upright' : ''}`,
-    ...scoreWords(piece, structure, unit),
-    ...(cuts.length > 0 || holes ? ['with cuts inside it'] : []),
+    wording.say('text.piece', {
+      piece: wording.name(name),
+      count,
+      size: wording.size(size),
+      stock: stock.direction === 'upright' ? wording.say('handout.stock-upright', { stock: paper }) : paper,
+    }),
+    ...scoreWords(piece, structure, wording),
+    ...(cuts.length > 0 || holes ? [wording.say('text.with-cuts')] : []),
   ].join('; ')
 }
 
 /** `mountain scores at 3/4 and 7 3/4 in from the left edge`, one for each kind of line. */
-function scoreWords(piece: Piece, structure: Structure, unit: Unit): string[] {
+function scoreWords(piece: Piece, structure: Structure, wording: Wording): string[] {
   const hinges = hingesOf(structure, piece.name)
   return (['mountain', 'valley'] as const).flatMap((fold) => {
     const own = hinges.filter((hinge) => hinge.fold === fold)
@@ -39,39 +43,46 @@ function scoreWords(piece: Piece, structure: Structure, unit: Unit): string[] {
       [along, from.toFraction(), to.toFraction()].join(' '),
     )
     return [
-      ...[...kinds.values()].map((some) => scoreLine(some, piece, unit)),
-      ...(scores.length < own.length ? [`${fold} scores on the slant`] : []),
+      ...[...kinds.values()].map((some) => scoreLine(some, piece, wording)),
+      ...(scores.length < own.length ? [wording.say('text.scores-slanted', { fold })] : []),
     ]
   })
 }
 
-function scoreLine(scores: readonly Score[], { size }: Piece, unit: Unit): string {
+function scoreLine(scores: readonly Score[], { size }: Piece, wording: Wording): string {
   const [first] = scores
   if (!first) return ''
   const { fold, along, from, to } = first
   const marks = scores.map(({ at }) => at).filter((at, i, all) => !(i > 0 && all[i - 1]?.equals(at)))
   const across = along === 'width' ? size.height : size.width
-  const whole = same(from, zero) && same(to, across)
-  const part = whole ? '' : `, from ${formatBare(from, unit)} to ${formatLength(to, unit)} only`
-  return `${fold} ${marks.length > 1 ? 'scores' : 'score'} at ${formatLengths(marks, unit)} from ${edges[along]}${part}`
+  const said = { fold, along, count: marks.length, marks: wording.lengths(marks) }
+  return same(from, zero) && same(to, across)
+    ? wording.say('text.scores', said)
+    : wording.say('text.scores-part', { ...said, from: wording.bare(from), to: wording.length(to) })
 }
 
-const letterLine = ({ on, letters, gap, marks }: Lettering, unit: Unit): string =>
-  `letters ${letters.join('')} on the ${on}: left edges at ${formatLengths(marks, unit)} from the left end, gaps ${formatLength(gap, unit)}`
+const letterLine = ({ on, letters, gap, marks }: Lettering, wording: Wording): string =>
+  wording.say('text.letters', {
+    letters: letters.join(''),
+    piece: wording.name(on),
+    marks: wording.lengths(marks),
+    gap: wording.length(gap),
+  })
 
-function envelopeLine({ make, stock, sheet, score, scores, inside }: Envelope, unit: Unit): string {
+function envelopeLine({ make, stock, sheet, score, scores, inside }: Envelope, wording: Wording): string {
   const lines = groupBy(scores, ({ along }) => along)
   return [
-    `envelope: ${formatSize(sheet, unit)}, ${stock.name}`,
+    wording.say('text.piece', {
+      piece: wording.name('envelope'),
+      count: 1,
+      size: wording.size(sheet),
+      stock: wording.name(stock.name),
+    }),
     ...(make === 'diagonal'
-      ? [`first score ${formatLength(score, unit)} from the corner, along both edges`]
-      : [...lines].map(
-          ([along, some]) =>
-            `scores at ${formatLengths(
-              some.map(({ at }) => at),
-              unit,
-            )} from ${edges[along]}`,
+      ? [wording.say('handout.envelope-first-score', { score: wording.length(score) })]
+      : [...lines].map(([along, some]) =>
+          wording.say('text.envelope-scores', { along, marks: wording.lengths(some.map(({ at }) => at)) }),
         )),
-    `inside ${formatSize(inside, unit)}`,
+    wording.say('handout.envelope-inside', { inside: wording.size(inside) }),
   ].join('; ')
 }

@@ -68,7 +68,7 @@ function stepItem(item: ListItem, steps: readonly Step[], blocks: Blocks): ListI
   const short = blocks.without.has('sentences')
   const all = short ? shortened(item, blocks) : plainBlocks(item.children, blocks)
   const drying = steps.find(({ number }) => number === item.data?.step)?.drying
-  const dries = drying ? dryingText(drying).replaceAll('\u00a0', ' ') : undefined
+  const dries = drying ? dryingText(drying, blocks.wording).replaceAll('\u00a0', ' ') : undefined
   const children: BlockContent[] = [
     ...all,
     ...(dries === undefined ? [] : [{ type: 'paragraph' as const, children: [text(dries)] }]),

@@ -117,7 +117,7 @@ describe('a limit', () => {
           expect(text.includes('Left out here')).toBe(leftOut.length > 0)
           // Without the steps their cautions stand under a heading.
           const own = [
-            leftOutText(leftOut),
+            leftOutText(leftOut, lesson.wording),
             'Take care',
             'Local rules and the maker’s instructions come first.',
           ]
