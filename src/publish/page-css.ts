@@ -40,13 +40,22 @@ export function halfSize(paper: Paper): { width: number; height: number } {
  * to the theme's own `@page`.
  */
 export function pageCss(
-  { foot, lang }: Pick<PageHead, 'foot' | 'lang'>,
+  { foot, lang, brand }: Pick<PageHead, 'foot' | 'lang' | 'brand'>,
   paper: Paper,
   { punched = false, lying = false, half = false }: PageShape = {},
 ): string {
   const { width, height } = half ? halfSize(paper) : lying ? lyingSize(paper) : paperSize(paper)
-  return `@page{size:${width}mm ${height}mm;${punched ? 'margin-left:24mm;' : ''}@bottom-left{content:${quoted(foot.title)}}@bottom-center{content:${quoted(foot.print)}}@bottom-right{content:${pageOfPages(lang)}}}`
+  return `@page{size:${width}mm ${height}mm;${punched ? 'margin-left:24mm;' : ''}@bottom-left{content:${quoted(foot.title)}}@bottom-center{${middleOf(foot.print, brand?.footer)}}@bottom-right{content:${pageOfPages(lang)}}}`
 }
+
+/** What stands in the middle of a foot: which print it is, and below that the workshop's own line. */
+const middleOf = (print: string, own: string | undefined): string =>
+  own === undefined
+    ? `content:${quoted(print)}`
+    : `content:${[print, own]
+        .filter((line) => line !== '')
+        .map(quoted)
+        .join('"\\a"')};white-space:pre-line;text-align:center`
 
 /** `page 3 of 8`, with what counts the pages in it. */
 function pageOfPages(lang: string): string {

@@ -1,3 +1,4 @@
+import { brandCss, type PageBrand } from './brand/page-brand.ts'
 import { escapeHtml } from './html-text.ts'
 import { htmlMark } from './our-marks.ts'
 import { type PageShape, type Paper, pageCss } from './page-css.ts'
@@ -27,7 +28,7 @@ export interface PageProgram {
 }
 
 /** What the page needs to know besides its body. */
-export type PageHead = Pick<HandoutView, 'title' | 'lang' | 'foot'>
+export type PageHead = Pick<HandoutView, 'title' | 'lang' | 'foot'> & { readonly brand?: PageBrand }
 
 /** What a page looks like and says: style sheet of the theme, its body, and the rules for its fonts. */
 export interface PageParts {
@@ -80,9 +81,10 @@ export function bodyText(said: string): string {
 /** The style sheet of a page, without its fonts. */
 export const pageStyle = (
   css: string,
-  head: Pick<PageHead, 'foot' | 'lang'>,
+  head: Pick<PageHead, 'foot' | 'lang' | 'brand'>,
   { paper, ...shape }: PageSettings,
-): string => `${base}\n${styleText(css)}\n${pageCss(head, paper, shape)}`
+): string =>
+  `${base}\n${styleText(css)}\n${head.brand ? `${brandCss(head.brand)}\n` : ''}${pageCss(head, paper, shape)}`
 
 /** The same page in another setting of its theme. */
 export const withSetting = (page: string, setting: string): string =>
