@@ -10,6 +10,7 @@ import { figure } from '../src/draw/in-tree.ts'
 import { fillLesson } from '../src/lesson/fill.ts'
 import remarkFoldlore from '../src/lesson/plugin.ts'
 import { readLesson } from '../src/lesson/read.ts'
+import { workshopIn } from '../src/publish/brand/workshop-file.ts'
 import { readClass } from '../src/workshop/class/read-class.ts'
 
 const root = fileURLToPath(new URL('..', import.meta.url))
@@ -30,6 +31,13 @@ describe('the README is true', () => {
     const { file, findings } = readClass(text)
     expect(findings).toEqual([])
     expect([file.people, file.lessons.length, file.sheets.size]).toEqual([14, 2, 2])
+  })
+
+  test('its workshop file reads without a word', () => {
+    const text = /```yaml\n(logo:[\s\S]*?)```/.exec(readme)?.[1] ?? ''
+    const { wish, findings } = workshopIn(text)
+    expect(findings).toEqual([])
+    expect(Object.keys(wish)).toEqual(['logo', 'name', 'accent', 'second', 'footer'])
   })
 
   test('its pipeline fills the measures in', async () => {
