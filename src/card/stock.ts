@@ -10,14 +10,14 @@ import type { Entry, Field, Fields } from './yaml.ts'
 export const stockKeys = ['stock', 'weight', 'bulk', 'caliper', 'direction'] as const
 
 /**
- * What a stock weighs in g/m², and its bulk in cm³/g, when the lesson does not say, by a word of its name. From memory;
- * film is 0.25 mm of polyester, the thickest that windows are cut from.
+ * What a stock weighs in g/m², and its bulk in cm³/g, when the lesson does not say, by a word of its name in any of the
+ * languages. From memory; film is 0.25 mm of polyester, the thickest that windows are cut from.
  */
 const usualStocks: readonly (readonly [word: RegExp, gsm: number, bulk: Fraction])[] = [
-  [/acetate|film/i, 350, new Fraction(5, 7)],
-  [/vellum/i, 110, usualBulk],
-  [/board/i, 600, usualBulk],
-  [/card/i, 250, usualBulk],
+  [/ac[eé]tat|azetat|film|folie|rhodo[iï]d/i, 350, new Fraction(5, 7)],
+  [/vellum|transparentpapier|pergament|papier calque|papel vegetal/i, 110, usualBulk],
+  [/board|pappe|carton (?:gris|bois)$|cartón/i, 600, usualBulk],
+  [/card|karton|carton|cartulina/i, 250, usualBulk],
 ]
 
 function usualOf(name: string): { gsm: Fraction; bulk: Fraction } {

@@ -111,14 +111,22 @@ export function readYaml(block: Pick<YamlBlock, 'text' | 'place'>): {
       const fields = new Map<string, Field>()
       for (const pair of node.items) {
         const keyNode = pair.key as Node
-        const key = isScalar(keyNode) ? String(keyNode.value ?? '').trim() : ''
+        const key = isScalar(keyNode)
+          ? String(keyNode.value ?? '')
+              .trim()
+              .normalize('NFC')
+          : ''
         const keyPlace = keyNode?.range ? placeOf(keyNode.range[0], keyNode.range[1]) : place
         fields.set(key, { key, keyPlace, value: read(pair.value as Node | null, depth + 1, keyPlace) })
       }
       return { kind: 'map', place, fields }
     }
-    if (isScalar(node) && node.value !== null && node.value !== '')
-      return { kind: 'text', place, text: String(node.value), plain: node.type === Scalar.PLAIN }
+    if (isScalar(node) && node.value !== null && node.value !== '') {
+      // An accent may be a character of its own: names are the same all the same.
+      const written = String(node.value)
+      const text = written.normalize('NFC')
+      return { kind: 'text', place, text, plain: node.type === Scalar.PLAIN && text === written }
+    }
     return { kind: 'empty', place }
   }
   const start = placeOf(0, 0)

@@ -115,9 +115,11 @@ const whites: readonly Look[] = [
   hatched('white', lined(0, 3.2, 0.2)),
 ]
 
-/** Film is seen through, and white is white, whatever else a card is made of. Names as the trade uses them. */
-const filmName = /\b(vellum|acetate|film|tracing|transparent|clear|glassine)\b/i
-const whiteName = /\b(white|cream|ivory|writing)\b/i
+/** Film is seen through, and white is white, whatever else a card is made of. Names as the trade of each language uses them. */
+const filmName =
+  /\b(?:vellum|acetate|film|tracing|transparente?|clear|glassine|acetato|vegetal|calque|rhodo[iï]d)\b|acétate|folie\b|azetat|acetat\b|transparentpapier|pergament/i
+const whiteName =
+  /\b(?:white|cream|ivory|writing|blanc|blanche|ivoire|blanc[ao]|crema|marfil)\b|crème|wei(?:ß|ss)|creme|elfenbein/i
 
 /**
  * The look of each stock of a card. White, the base and film are plain, as long as there is one of each; all others take

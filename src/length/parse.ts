@@ -74,7 +74,9 @@ class Reader {
     const cure =
       before?.kind === 'number' && token.kind === 'name'
         ? 'Units are `in`, `mm`, `cm`, `m` and `ft`'
-        : 'Put a sign such as `+` or `*` between two measures'
+        : before?.kind === 'number' && token.kind === 'sign' && token.text === ','
+          ? 'Decimals have a point here: write `12.5` for 12 and a half'
+          : 'Put a sign such as `+` or `*` between two measures'
     throw new ExpressionError(
       'expression',
       `Unexpected ${said(token)}, expected the measure to end here`,

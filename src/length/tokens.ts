@@ -48,9 +48,9 @@ const number =
 /** A unit may stand right behind its number: `5in`, `5"`. */
 const unit = /["″”]|''|\p{L}+(?![\p{L}\p{N}])/uy
 /** A name may have several words: `sea wall`, `panel 2`. A hyphen inside a word belongs to the name. */
-const word = /\p{L}[\p{L}\p{N}_'’]*(?:-\p{L}[\p{L}\p{N}_'’]*)*/uy
+const word = /\p{L}[\p{L}\p{M}\p{N}_'’]*(?:-\p{L}[\p{L}\p{M}\p{N}_'’]*)*/uy
 const nextWord =
-  /[ \t]+(?:\p{L}[\p{L}\p{N}_'’]*(?:-\p{L}[\p{L}\p{N}_'’]*)*|\d+(?!\d|\.\d|[/⁄]|\s*["″”\p{L}]))/uy
+  /[ \t]+(?:\p{L}[\p{L}\p{M}\p{N}_'’]*(?:-\p{L}[\p{L}\p{M}\p{N}_'’]*)*|\d+(?!\d|\.\d|[/⁄]|\s*["″”\p{L}]))/uy
 const sign = /[-+*/().,×−·]/uy
 const reserved = new Set(['x', 'as'])
 
@@ -95,7 +95,8 @@ export function tokens(text: string): Token[] {
     }
     if (match(word)) {
       const name = wholeName(text, at)
-      const text_ = name.replace(/\s+/g, ' ')
+      // An accent may be a character of its own, as in texts that are copied from a Mac.
+      const text_ = name.replace(/\s+/g, ' ').normalize('NFC')
       push(name.length, reserved.has(text_) ? { kind: 'sign', text: text_ } : { kind: 'name', text: text_ })
       continue
     }

@@ -25,9 +25,10 @@ export const figureNames = ({ structure, layers, lettering, envelope }: Card): s
  * Everything the `of` of a figure may mean. There is one answer when it is right: none, and it names nothing; several,
  * and it needs the card's name in front, as in `box.base`.
  *
- * @param of absent for the whole of the main card.
+ * @param written absent for the whole of the main card.
  */
-export function figureTargets(of: string | undefined, cards: readonly ProvenCard[]): FigureTarget[] {
+export function figureTargets(written: string | undefined, cards: readonly ProvenCard[]): FigureTarget[] {
+  const of = written?.normalize('NFC')
   if (of === undefined) {
     const main = mainCard(cards.map(({ card }) => card))
     return cards.filter(({ card }) => card === main).map((card) => ({ card }))
