@@ -5,7 +5,7 @@ import { looseCell } from './loose.ts'
 import { defineAlias, defineLettering, definePiece, defineScores, defineSize } from './measures.ts'
 import { turningNames } from './panel-names.ts'
 import type { LetteringCell, PartCell, Workbench } from './parts.ts'
-import { fieldsOf, type Reading, report, say } from './reading.ts'
+import { fieldsOf, type Reading, report } from './reading.ts'
 import type { Cell } from './scope.ts'
 import { hingesOf } from './scores.ts'
 import type { InCrease } from './setbacks/between.ts'
@@ -98,21 +98,15 @@ export function layBench(
     readGroup(key, (field) => {
       const cell = read(bench, field)
       if (sits) stuckOn.set(field.key, cell)
-      definePiece(reading.scope, field.key, () => cell().piece)
+      definePiece(reading.scope, field.key, () => cell().piece, reading.wording)
       return cell
     })
 
-  for (const [alias, name] of aliases) defineAlias(reading.scope, alias, name)
+  for (const [alias, name] of aliases) defineAlias(reading.scope, alias, name, reading.wording)
   for (const name of ['base', ...pieces]) {
     const piece = () => first(built().pieces, name)
-    definePiece(reading.scope, name, piece)
-    defineScores(
-      reading.scope,
-      name,
-      () => hingesOf(built(), name),
-      piece,
-      (x) => say(reading, x),
-    )
+    definePiece(reading.scope, name, piece, reading.wording)
+    defineScores(reading.scope, name, () => hingesOf(built(), name), piece, reading.wording)
   }
   const layers = readParts('layers', layerCell, true)
   const spans = readParts('spans', spanCell, true)

@@ -3,6 +3,7 @@ import { onGrid } from '../length/grid.ts'
 import type { Length, Size, Unit } from '../length/length.ts'
 import { zero } from '../length/length.ts'
 import { once } from '../length/once.ts'
+import { type Wording, wordingOf } from '../wording/wording.ts'
 import { assemble } from './assemble.ts'
 import { layBench } from './bench.ts'
 import type { Card } from './card.ts'
@@ -30,6 +31,8 @@ import { type Fields, readYaml, type YamlBlock } from './yaml.ts'
 export interface CardWishes {
   readonly unit: Unit
   readonly grid: Length
+  /** How texts speak that a lesson can ask for; nothing else needs it, and they are English when it is absent. */
+  readonly wording?: Wording
   /** Another size than the block's own. */
   readonly closed?: Size
   /** Thickness of the shut card, from whoever can fold it; taken as nothing when absent or when it cannot fold. */
@@ -70,6 +73,7 @@ export function checkCard(block: YamlBlock, wishes: CardWishes): { card?: Card; 
     findings,
     unit: wishes.unit,
     grid: wishes.grid,
+    wording: wishes.wording ?? wordingOf('en', wishes.unit),
     places: new Map(),
     origins,
     ...(wishes.held && { held: wishes.held }),
@@ -97,7 +101,7 @@ export function checkCard(block: YamlBlock, wishes: CardWishes): { card?: Card; 
   }))
   const envelopeField = fields.get('envelope')
   const envelope = envelopeField && envelopeCell(bench, envelopeField, closed, thickness)
-  if (envelope) defineEnvelope(reading.scope, envelope)
+  if (envelope) defineEnvelope(reading.scope, envelope, reading.wording)
   const paper = stockOf(new Map(), 'envelope paper').caliper
   const mailing = mailingCell(reading.scope, { closed, thickness, envelope, paper })
 

@@ -1,7 +1,7 @@
 import Fraction from 'fraction.js'
 import type { Value } from '../length/evaluate.ts'
-import { listOf } from '../length/finding.ts'
 import { type Length, type Size, same } from '../length/length.ts'
+import type { Wording } from '../wording/wording.ts'
 import type { Envelope, Lettering } from './card.ts'
 import type { Cell, Scope } from './scope.ts'
 import { type Score, scoresOf } from './scores.ts'
@@ -22,17 +22,17 @@ export function defineSize(scope: Scope, owner: string, cell: Cell<Size>): void 
 }
 
 /** Defines for a panel by a further name what can be asked of it, and `name`, the word to print for it. */
-export function defineAlias(scope: Scope, alias: string, name: string): void {
+export function defineAlias(scope: Scope, alias: string, name: string, wording: Wording): void {
   for (const part of ['width', 'height', 'size'])
     scope.define(`${alias}.${part}`, () => scope.lookup([name, part], { start: 0, end: 0 }))
-  scope.define(`${alias}.name`, () => text(name))
+  scope.define(`${alias}.name`, () => text(wording.name(name)))
 }
 
 /** Defines what can be asked of a piece. */
-export function definePiece(scope: Scope, name: string, piece: Cell<Piece>): void {
+export function definePiece(scope: Scope, name: string, piece: Cell<Piece>, wording: Wording): void {
   defineSize(scope, name, () => piece().size)
   scope.define(`${name}.count`, () => number(piece().count))
-  scope.define(`${name}.stock`, () => text(piece().stock.name))
+  scope.define(`${name}.stock`, () => text(wording.name(piece().stock.name)))
   scope.define(`${name}.thickness`, () => length(piece().stock.caliper))
 }
 
@@ -40,15 +40,13 @@ export function definePiece(scope: Scope, name: string, piece: Cell<Piece>): voi
  * Defines `scores`, those of one fold only: `valleys`, `mountains`, and those of one way only: `uprights`, from the left
  * edge, and `levels`, from the lower edge. Several lines at one mark are one score. And `edge`, a text that says which
  * edge the scores are measured from, and `slants`, one that says where slanting score lines run.
- *
- * @param say a length as text in the unit of this print.
  */
 export function defineScores(
   scope: Scope,
   name: string,
   hinges: Cell<readonly Hinge[]>,
   piece: Cell<Piece>,
-  say: (x: Length) => string,
+  wording: Wording,
 ): void {
   const all: Cell<readonly Score[]> = () => scoresOf(hinges())
   const define = (part: string, wanted: (score: Score) => boolean): void =>
@@ -66,12 +64,12 @@ export function defineScores(
   define('levels', ({ along }) => along === 'height')
   scope.define(`${name}.edge`, () => {
     const ways = new Set(all().map(({ along }) => along))
-    if (ways.size > 1) return text('left and lower edges')
-    return text(ways.has('height') ? 'lower edge' : 'left edge')
+    const edges = ways.size > 1 ? 'both' : ways.has('height') ? 'lower' : 'left'
+    return text(wording.say('figures.scored-from', { edges }))
   })
   scope.define(`${name}.slants`, () => {
-    const slants = slantsOf(hinges()).map((slant) => slantText(slant, piece().size, say))
-    return text(slants.length > 0 ? listOf(slants) : 'none')
+    const slants = slantsOf(hinges()).map((slant) => slantText(slant, piece().size, wording))
+    return text(slants.length > 0 ? wording.list(slants) : wording.say('measures.none'))
   })
 }
 
@@ -81,7 +79,7 @@ export function defineLettering(scope: Scope, name: string, cell: Cell<Lettering
   scope.define(`${name}.count`, () => number(cell().letters.length))
 }
 
-export function defineEnvelope(scope: Scope, cell: Cell<Envelope>): void {
+export function defineEnvelope(scope: Scope, cell: Cell<Envelope>, wording: Wording): void {
   defineSize(scope, 'envelope', () => cell().sheet)
   scope.define('envelope.sheet', () => size(cell().sheet))
   scope.define('envelope.score', () => length(cell().score))
@@ -97,6 +95,6 @@ export function defineEnvelope(scope: Scope, cell: Cell<Envelope>): void {
           .map((s) => s.at),
       ),
     )
-  scope.define('envelope.stock', () => text(cell().stock.name))
-  scope.define('envelope.folding', () => text(listOf(cell().folding)))
+  scope.define('envelope.stock', () => text(wording.name(cell().stock.name)))
+  scope.define('envelope.folding', () => text(wording.list(cell().folding.map(wording.name))))
 }

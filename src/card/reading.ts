@@ -5,6 +5,7 @@ import { formatLength } from '../length/format.ts'
 import { onGrid, type Rounding } from '../length/grid.ts'
 import type { Length, Unit } from '../length/length.ts'
 import { parseMeasure } from '../length/parse.ts'
+import type { Wording } from '../wording/wording.ts'
 import { findingAt } from './at.ts'
 import type { Held, Origin } from './origins.ts'
 import { BrokenName, type Cell, type Scope } from './scope.ts'
@@ -17,6 +18,8 @@ export interface Reading {
   readonly findings: Finding[]
   readonly unit: Unit
   readonly grid: Length
+  /** How texts speak that a lesson can ask for, such as the name of a stock. */
+  readonly wording: Wording
   readonly places: Map<string, Place>
   /** Where each named length comes from, filled as they are worked out. */
   readonly origins?: Map<string, Origin>

@@ -1,4 +1,5 @@
-import { type Length, type Size, same, zero } from '../length/length.ts'
+import { type Size, same, zero } from '../length/length.ts'
+import type { Wording } from '../wording/wording.ts'
 import { hingesOf, sideToScore } from './scores.ts'
 import type { Fold, Hinge, Point, Side, Structure } from './structure.ts'
 
@@ -31,17 +32,19 @@ export const slantsOfPiece = (structure: Pick<Structure, 'plates' | 'hinges'>, p
  * edge is measured from the lower edge, one on a level edge from the left edge.
  *
  * @param size of the piece.
- * @param say a length as text.
  */
-export const slantText = ({ from, to }: Slant, size: Size, say: (x: Length) => string): string =>
-  `from ${markText(from, size, say)} to ${markText(to, size, say)}`
+export const slantText = ({ from, to }: Slant, size: Size, wording: Wording): string =>
+  wording.say('figures.from-to', {
+    from: markText(from, size, wording),
+    to: markText(to, size, wording),
+  })
 
 /** A point of a piece as a hand finds it: a corner, a mark on an edge, or so far across and so far up. */
-export function markText({ x, y }: Point, { width, height }: Size, say: (x: Length) => string): string {
+export function markText({ x, y }: Point, { width, height }: Size, { say, length }: Wording): string {
   const upright = same(x, zero) ? 'left' : same(x, width) ? 'right' : undefined
   const level = same(y, zero) ? 'lower' : same(y, height) ? 'top' : undefined
-  if (upright && level) return `the ${level} ${upright} corner`
-  if (upright) return `the ${upright} edge at ${say(y)}`
-  if (level) return `the ${level} edge at ${say(x)}`
-  return `the point ${say(x)} across and ${say(y)} up`
+  if (upright && level) return say('figures.corner', { level, upright })
+  if (upright) return say('figures.on-edge', { edge: upright, at: length(y) })
+  if (level) return say('figures.on-edge', { edge: level, at: length(x) })
+  return say('figures.point', { across: length(x), up: length(y) })
 }

@@ -27,21 +27,21 @@ export type Drawn = Figure | { readonly findings: readonly FigureFinding[] }
 type Draw = (
   card: ProvenCard,
   of: string | undefined,
-  unit: Unit,
+  wording: Wording,
   options: FigureOptions,
 ) => Sheet | FigureFinding
 
-const flat: Draw = ({ card }, of = 'base', unit, options) => {
+const flat: Draw = ({ card }, of = 'base', wording, options) => {
   const piece = card.structure.pieces.find((p) => p.name === of)
   return piece
-    ? drawFlat(card, piece, unit, options)
+    ? drawFlat(card, piece, wording, options)
     : unknown(
         of,
         card.structure.pieces.map((p) => p.name),
       )
 }
 
-const place: Draw = ({ card, proof }, of, unit, options) => {
+const place: Draw = ({ card, proof }, of, wording, options) => {
   const spans = card.structure.pieces.filter((p) => p.kind === 'span')
   const known = [...card.layers.map((l) => l.name), ...spans.map((s) => s.name)]
   const name = of ?? known[0]
@@ -52,25 +52,25 @@ const place: Draw = ({ card, proof }, of, unit, options) => {
   const view = layer
     ? layerView(card, layer)
     : span && proof.standing && spanView(card, span, proof.standing.pose)
-  return view ? drawPlace(view, card.structure, unit, options) : doesNotFold
+  return view ? drawPlace(view, card.structure, wording, options) : doesNotFold
 }
 
-const standing: Draw = ({ card, proof }, of, unit, options) => {
+const standing: Draw = ({ card, proof }, of, wording, options) => {
   const pieces = card.structure.pieces.map((p) => p.name)
   if (of !== undefined && of !== card.name && !pieces.includes(of)) return unknown(of, pieces)
   const accent = of === card.name ? undefined : of
-  return proof.standing ? drawStanding(card, proof, proof.standing, accent, unit, options) : doesNotFold
+  return proof.standing ? drawStanding(card, proof, proof.standing, accent, wording, options) : doesNotFold
 }
 
-const closed: Draw = ({ card, proof }, _of, unit, options) => {
+const closed: Draw = ({ card, proof }, _of, wording, options) => {
   if (!proof.closed) return doesNotFold
   return proof.closed.isFlat
-    ? drawClosed(card, proof.closed, unit, options)
-    : drawShutBox(card, proof.closed, proof.between(0) ?? proof.closed.pose, unit, options)
+    ? drawClosed(card, proof.closed, wording, options)
+    : drawShutBox(card, proof.closed, proof.between(0) ?? proof.closed.pose, wording, options)
 }
 
-const envelope: Draw = ({ card }, _of, unit, options) =>
-  card.envelope ? drawEnvelope(card, card.envelope, unit, options) : noEnvelope
+const envelope: Draw = ({ card }, _of, wording, options) =>
+  card.envelope ? drawEnvelope(card, card.envelope, wording, options) : noEnvelope
 
 const kinds: Partial<Record<FigureKind, Draw>> = {
   flat,
@@ -100,8 +100,8 @@ export function drawFigure(
   options: FigureOptions = {},
 ): Drawn {
   const draw = kinds[show]
-  const { unit } = typeof said === 'string' ? wordingOf('en', said) : said
-  const drawn = draw ? draw(card, of, unit, options) : ofNoOneCard(show)
+  const wording = typeof said === 'string' ? wordingOf('en', said) : said
+  const drawn = draw ? draw(card, of, wording, options) : ofNoOneCard(show)
   return 'rule' in drawn ? { findings: [drawn] } : frame(drawn)
 }
 

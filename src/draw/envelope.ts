@@ -1,12 +1,10 @@
 import type { Card, Envelope } from '../card/card.ts'
-import { listOf } from '../length/finding.ts'
-import { formatSize } from '../length/format.ts'
-import type { Unit } from '../length/length.ts'
+import type { Wording } from '../wording/wording.ts'
 import { boxOf } from './box.ts'
 import { type FigureOptions, fitted, leastAndMost, usualRoom } from './fit.ts'
 import { flatMarks } from './flat/flat.ts'
 import { type FlatParts, flatParts } from './flat/parts.ts'
-import { flatLegend, flatWords, sentence } from './flat/words.ts'
+import { flatLegend, flatWords } from './flat/words.ts'
 import { foldedOver, tipOf } from './fold-over.ts'
 import type { Sheet } from './frame.ts'
 import { nameShare, point, usualText, weights } from './ink.ts'
@@ -15,6 +13,7 @@ import { legend } from './legend.ts'
 import type { Mark } from './mark.ts'
 import type { Spot } from './num.ts'
 import { painted } from './painted.ts'
+import { sentence } from './phrases.ts'
 import { type Picked, picked } from './picked.ts'
 import { type Flat, flatLoop, toMm } from './plane.ts'
 import { makePalette, type Palette } from './stock.ts'
@@ -28,7 +27,12 @@ interface Stage {
 }
 
 /** The sheet of an envelope with its measures, and beside it (or below, in a narrow room) how it is folded, step by step. */
-export function drawEnvelope(card: Card, envelope: Envelope, unit: Unit, options: FigureOptions): Sheet {
+export function drawEnvelope(
+  card: Card,
+  envelope: Envelope,
+  wording: Wording,
+  options: FigureOptions,
+): Sheet {
   const room = { ...usualRoom, ...options }
   const size = (options.text ?? usualText) * point
   const { structure } = envelope
@@ -38,15 +42,15 @@ export function drawEnvelope(card: Card, envelope: Envelope, unit: Unit, options
   const parts = withFewerMeasures(flatParts(sheet, piece))
   const palette = makePalette(structure)
   const has = picked(options.labels)
-  const stages = stagesOf(envelope)
+  const stages = stagesOf(envelope, wording)
   const grid = room.maxWidth >= leastRow ? 'row' : room.maxWidth >= leastBeside ? 'beside' : 'below'
   const draw = (scale: number): Mark[] => {
-    const flat = flatMarks(parts, palette(piece.stock), scale, size, unit, has)
+    const flat = flatMarks(parts, palette(piece.stock), scale, size, wording, has)
     return [...flat, ...stageMarks(envelope, stages, flat, { scale, size, palette, has, grid })]
   }
   const long = Math.max(toMm(piece.size.width), toMm(piece.size.height))
   const { least, most } = leastAndMost(long, size)
-  const entries = options.legend === false ? [] : flatLegend(parts, unit, has)
+  const entries = options.legend === false ? [] : flatLegend(parts, wording, has)
   return {
     marks: fitted(
       (scale) => {
@@ -56,8 +60,8 @@ export function drawEnvelope(card: Card, envelope: Envelope, unit: Unit, options
       room,
       { least: grid === 'row' ? least : least * narrowLeast, most },
     ),
-    title: 'The envelope, and how it is folded',
-    alternative: `${flatWords(parts, unit, has)} ${said(envelope, stages, unit)}`,
+    title: wording.say('figures.envelope'),
+    alternative: `${flatWords(parts, wording, has)} ${said(envelope, stages, wording)}`,
     ...(options.key !== undefined && { key: options.key }),
   }
 }
@@ -67,19 +71,31 @@ const withFewerMeasures = (parts: FlatParts): FlatParts =>
   parts.slants.length > 0 ? { ...parts, inner: parts.inner.filter(({ slant }) => slant) } : parts
 
 /** The two flaps that go in first are folded together, then one flap at a time. */
-function stagesOf({ folding }: Envelope): Stage[] {
+function stagesOf({ folding }: Envelope, { say, name }: Wording): Stage[] {
   const [first = '', second = '', seamed = '', last = ''] = folding
   return [
-    { folded: [], moving: [first, second], words: `fold in the ${first} and the ${second}` },
-    { folded: [first, second], moving: [seamed], words: `glue them, fold the ${seamed} over` },
-    { folded: [first, second, seamed], moving: [last], words: `put the card in, shut the ${last}` },
-    { folded: [...folding], moving: [], words: 'shut' },
+    {
+      folded: [],
+      moving: [first, second],
+      words: say('figures.fold-in', { first: name(first), second: name(second) }),
+    },
+    {
+      folded: [first, second],
+      moving: [seamed],
+      words: say('figures.glue-fold-over', { panel: name(seamed) }),
+    },
+    {
+      folded: [first, second, seamed],
+      moving: [last],
+      words: say('figures.put-in-shut', { panel: name(last) }),
+    },
+    { folded: [...folding], moving: [], words: say('figures.shut') },
   ]
 }
 
-function said({ inside }: Envelope, stages: readonly Stage[], unit: Unit): string {
-  const steps = stages.slice(0, -1).map(({ words }) => words)
-  return `${sentence(listOf(steps, 'then'))}. Inside it measures ${formatSize(inside, unit)}.`
+function said({ inside }: Envelope, stages: readonly Stage[], { say, size }: Wording): string {
+  const [first = '', second = '', third = ''] = stages.map(({ words }) => words)
+  return say('figures.envelope-folded', { first: sentence(first), second, third, size: size(inside) })
 }
 
 /** Small drawings, as large as leaves each of them this share of the sheet. */

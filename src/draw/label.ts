@@ -94,7 +94,7 @@ function textElement(text: string, at: Spot, style: LabelStyle): Element {
  */
 export function wrap(text: string, width: number, size: number): string[] {
   const words = (
-    text.match(/(?:\d+ )?\d+\/\d+(?: (?:in|mm)\b)?[^ ]*|[\d.]+ (?:in|mm)\b[^ ]*|[^ ]+/g) ?? []
+    text.match(/(?:\d+ )?\d+\/\d+(?: (?:in|po|mm)\b)?[^ ]*|[\d.,]+ (?:in|po|mm)\b[^ ]*|[^ ]+/g) ?? []
   ).flatMap((word) =>
     textWidth(word, size) > width && word.includes('\u00a0')
       ? wrap(word.replaceAll('\u00a0', ' '), width, size)

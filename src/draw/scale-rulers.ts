@@ -1,5 +1,7 @@
 import type { Element } from 'hast'
 import { s } from 'hastscript'
+import type { Unit } from '../length/length.ts'
+import type { Wording } from '../wording/wording.ts'
 import { colours, font, weights } from './ink.ts'
 import { label } from './label.ts'
 import { line, type Mark } from './mark.ts'
@@ -12,9 +14,9 @@ const size = 2.5
 const height = 11
 
 /** Two rulers that prove the scale of a print: 100 mm above, 4 in below. */
-export function scaleRulers(): Element {
-  const upper = ruler(0, 20, rulers.millimetres / 20, (i) => (i % 2 === 0 ? String(i * 5) : ''), 'mm')
-  const lower = ruler(6, 16, rulers.inches / 16, (i) => (i % 4 === 0 ? String(i / 4) : ''), 'in')
+export function scaleRulers({ say }: Wording): Element {
+  const upper = ruler(0, 20, rulers.millimetres / 20, said(2, 5), 'mm', say('measures.mm'))
+  const lower = ruler(6, 16, rulers.inches / 16, said(4, 1 / 4), 'in', say('measures.in'))
   const width = rulers.inches + 8
   return s(
     'svg',
@@ -25,7 +27,7 @@ export function scaleRulers(): Element {
       height: `${num(height)}mm`,
       viewBox: `-1 0 ${num(width)} ${num(height)}`,
       role: 'img',
-      'aria-label': 'Two rulers: one of 100 mm, one of 4 in',
+      'aria-label': say('figures.rulers'),
       fill: 'none',
       'font-family': font,
     },
@@ -33,9 +35,22 @@ export function scaleRulers(): Element {
   )
 }
 
-function ruler(top: number, parts: number, step: number, said: (i: number) => string, unit: string): Mark[] {
+/** The number at each so manyth mark. */
+const said =
+  (each: number, times: number) =>
+  (i: number): string =>
+    i % each === 0 ? String(i * times) : ''
+
+function ruler(
+  top: number,
+  parts: number,
+  step: number,
+  said: (i: number) => string,
+  name: Unit,
+  unit: string,
+): Mark[] {
   const base = top + 2
-  const stroke = { class: `ruler ${unit}`, width: weights.hidden, colour: colours.ink }
+  const stroke = { class: `ruler ${name}`, width: weights.hidden, colour: colours.ink }
   return [
     line([0, base], [parts * step, base], stroke),
     ...Array.from({ length: parts + 1 }, (_, i) => {

@@ -1,23 +1,33 @@
 import Fraction from 'fraction.js'
 import type { Card } from '../card/card.ts'
 import type { Standing } from '../fold/pose.ts'
-import { listOf } from '../length/finding.ts'
-import { formatLength } from '../length/format.ts'
 import { nearest } from '../length/grid.ts'
-import { mm, type Unit } from '../length/length.ts'
+import { mm } from '../length/length.ts'
+import type { Wording } from '../wording/wording.ts'
+import { about, cardName, namesOf } from './phrases.ts'
 import { toMm } from './plane.ts'
 
-/** `stands 8 in wide, 6 in high, 1 in deep`; what falls between two marks of the ruler is said to be about one. */
-export function sizeWords({ width, height, depth }: Standing, card: Card, unit: Unit): string {
-  const say = (x: number) => {
-    const mark = nearest(mm(new Fraction(Math.round(x * 1000), 1000)), card.grid)
-    return `${Math.abs(toMm(mark) - x) > 0.05 ? 'about ' : ''}${formatLength(mark, unit)}`
+/** What falls between two marks of the ruler is said to be about one. */
+function sizesOf({ width, height, depth }: Standing, { grid }: Card, wording: Wording) {
+  const said = (x: number): string => {
+    const mark = nearest(mm(new Fraction(Math.round(x * 1000), 1000)), grid)
+    return Math.abs(toMm(mark) - x) > 0.05 ? about(mark, wording) : wording.length(mark)
   }
-  return `stands ${say(width)} wide, ${say(height)} high, ${say(depth)} deep`
+  return { width: said(width), height: said(height), depth: said(depth) }
 }
 
+/** `stands 8 in wide, 6 in high, 1 in deep` */
+export const sizeWords = (standing: Standing, card: Card, wording: Wording): string =>
+  wording.say('figures.stands', sizesOf(standing, card, wording))
+
 /** What a sighted reader takes from the view of the standing card. */
-export function standingWords(card: Card, standing: Standing, of: string | undefined, unit: Unit): string {
+export function standingWords(
+  card: Card,
+  standing: Standing,
+  of: string | undefined,
+  wording: Wording,
+): string {
+  const { say, name } = wording
   const shown = card.structure.pieces.filter((piece) =>
     card.structure.plates.some((plate) => plate.piece === piece.name && standing.pose.has(plate.name)),
   )
@@ -25,13 +35,19 @@ export function standingWords(card: Card, standing: Standing, of: string | undef
     const onto = card.structure.bonds
       .filter((b) => card.structure.plates.find((p) => p.name === b.plate)?.piece === piece.name)
       .map((b) => b.onto)
-    return `${piece.name} of ${piece.stock.name}${onto.length > 0 ? ` on ${listOf(onto)}` : ''}`
+    return say('figures.piece-of-stock', {
+      piece: name(piece.name),
+      stock: name(piece.stock.name),
+      held: onto.length > 0 ? 'yes' : 'no',
+      panels: namesOf([...new Set(onto)], wording),
+    })
   })
-  const letters = card.lettering.map((l) => `The letters ${l.letters.join('')} are on ${l.on}.`)
   return [
-    `The ${card.fold} card standing, seen from the front left and slightly above; it ${sizeWords(standing, card, unit)}.`,
-    `Pieces: ${listOf(pieces)}.`,
-    ...letters,
-    ...(of ? [`Drawn in the accent colour and with a heavier line: ${of}.`] : []),
+    say('figures.seen-standing', { card: cardName(card, wording), ...sizesOf(standing, card, wording) }),
+    say('figures.pieces', { pieces: wording.list(pieces) }),
+    ...card.lettering.map((l) =>
+      say('figures.letters-on', { letters: l.letters.join(''), piece: name(l.on) }),
+    ),
+    ...(of ? [say('figures.accented', { piece: name(of) })] : []),
   ].join(' ')
 }

@@ -1,6 +1,6 @@
 import type { Card } from '../card/card.ts'
 import type { Proof, Standing } from '../fold/pose.ts'
-import type { Unit } from '../length/length.ts'
+import type { Wording } from '../wording/wording.ts'
 import { frontLeft } from './camera.ts'
 import { type Face, facesOf } from './face/face.ts'
 import { faceMarks } from './face/marks.ts'
@@ -24,7 +24,7 @@ export function drawStanding(
   proof: Pick<Proof, 'closed'>,
   standing: Standing,
   of: string | undefined,
-  unit: Unit,
+  wording: Wording,
   options: FigureOptions,
 ): Sheet {
   const room = { ...usualRoom, ...options }
@@ -34,14 +34,16 @@ export function drawStanding(
   const isSized = options.labels ? picked(options.labels)('size') : options.dimensions
   const draw = (scale: number): Mark[] => {
     const shape = faceMarks(faces, card, { camera: frontLeft, scale, palette, of })
-    const below = isSized ? [{ text: sizeWords(standing, card, unit) }] : []
+    const below = isSized ? [{ text: sizeWords(standing, card, wording) }] : []
     return [...shape, ...legend(shape, below, size, room.maxWidth - 1.5)]
   }
   const long = Math.max(standing.width, standing.height, standing.depth)
   return {
     marks: fitted(draw, room, { least: 12 / long, most: 2 }),
-    title: of ? `The card standing, with ${of}` : 'The card standing',
-    alternative: standingWords(card, standing, of, unit),
+    title: of
+      ? wording.say('figures.card-standing-with', { piece: wording.name(of) })
+      : wording.say('figures.card-standing'),
+    alternative: standingWords(card, standing, of, wording),
     ...(options.key !== undefined && { key: options.key }),
   }
 }

@@ -1,7 +1,6 @@
 import type { Element } from 'hast'
 import { s } from 'hastscript'
-import { formatSize } from '../length/format.ts'
-import type { Unit } from '../length/length.ts'
+import type { Wording } from '../wording/wording.ts'
 import type { CutKind, Path } from './cut-lines.ts'
 import { colours, dashes, font, weights } from './ink.ts'
 import { label, wrap } from './label.ts'
@@ -26,8 +25,8 @@ function dashed(fold: 'valley' | 'mountain'): Record<string, string> {
 }
 
 /** One page of templates at its real size: an `svg` as large as the area, in mm. */
-export function tracingPage(traced: readonly Traced[], area: Area, unit: Unit): Element {
-  const texts = traced.flatMap((one) => [...captionMarks(one, area, unit), ...seamMarks(one, area)])
+export function tracingPage(traced: readonly Traced[], area: Area, wording: Wording): Element {
+  const texts = traced.flatMap((one) => [...captionMarks(one, area, wording), ...seamMarks(one, area)])
   return s(
     'svg',
     {
@@ -37,7 +36,7 @@ export function tracingPage(traced: readonly Traced[], area: Area, unit: Unit): 
       height: `${num(area.height)}mm`,
       viewBox: `0 0 ${num(area.width)} ${num(area.height)}`,
       role: 'img',
-      'aria-label': traced.map(({ piece, tile }) => nameOf(piece.name, tile)).join('; '),
+      'aria-label': traced.map(({ piece, tile }) => nameOf(piece.name, tile, wording)).join('; '),
       fill: 'none',
       'font-family': font,
     },
@@ -47,9 +46,12 @@ export function tracingPage(traced: readonly Traced[], area: Area, unit: Unit): 
 }
 
 /** `base, part 2 of 4`. */
-function nameOf(name: string, tile: Traced['tile']): string {
-  return tile ? `${name}, part ${partOf(tile)} of ${tile.columns * tile.rows}` : name
+function nameOf(piece: string, tile: Traced['tile'], { say, name }: Wording): string {
+  if (!tile) return name(piece)
+  const parts = tile.columns * tile.rows
+  return say('figures.part-of-piece', { piece: name(piece), part: partOf(tile), parts })
 }
+
 const partOf = ({ column, columns, row }: NonNullable<Traced['tile']>): number => (row - 1) * columns + column
 
 /** The lines of a piece; an inner drawing cuts off what is not on this page. */
@@ -79,9 +81,14 @@ function pieceNode({ piece, turned, window, at }: Traced, area: Area): Element {
 const textSize = 2.8
 
 /** What a piece is, under it. */
-function captionMarks({ piece, window, at, tile }: Traced, area: Area, unit: Unit): Mark[] {
+function captionMarks({ piece, window, at, tile }: Traced, area: Area, wording: Wording): Mark[] {
   const { name, stock, count, size } = piece
-  const words = `${nameOf(name, tile)}: ${stock}, ${formatSize(size, unit)}${count > 1 ? `, cut ${count}` : ''}`
+  const words = wording.say('figures.template', {
+    piece: nameOf(name, tile, wording),
+    stock: wording.name(stock),
+    size: wording.size(size),
+    count,
+  })
   const lines = wrap(words, Math.max(window.width, caption.width - 2), textSize)
   return lines
     .slice(0, 2)

@@ -1,4 +1,5 @@
 import { covers } from '../fold/assembly.ts'
+import type { Wording } from '../wording/wording.ts'
 import { type Box, boxAround, lineNear } from './box.ts'
 import { colours } from './ink.ts'
 import { label } from './label.ts'
@@ -7,7 +8,8 @@ import type { Spot } from './num.ts'
 import type { Paint } from './stock.ts'
 
 /** The small mark of a pattern with a top: an arrow and the word, its foot at `at`. */
-export const upMark = (at: Spot, size: number, paint: Paint): Mark[] => marksAt(at, size, paint, true)
+export const upMark = (at: Spot, size: number, paint: Paint, wording: Wording): Mark[] =>
+  marksAt(at, size, paint, upWord(wording))
 
 /**
  * The mark of a pattern with a top on a sheet of any outline: in the lower left corner if it has room there, or else
@@ -22,12 +24,13 @@ export function upOn(
   lines: readonly (readonly [Spot, Spot])[],
   size: number,
   paint: Paint,
+  wording: Wording,
 ): Mark[] {
   const [outline = [], ...windows] = loops
   const sides = [...loops.flatMap(edgesOf), ...lines]
   const isClear = (box: Box): boolean =>
     covers(loops, box.left, box.top) && !sides.some(([a, b]) => lineNear(box, a, b, clear))
-  for (const word of [true, false]) {
+  for (const word of [upWord(wording), '']) {
     const { left, right, top, bottom } = groundAt([0, 0], size, word)
     // Its corner towards the corner of the sheet, and then in the middle of each strip that a window leaves.
     for (const room of [boxAround(outline), ...stripsRound(boxAround(outline), windows)])
@@ -44,19 +47,21 @@ const inset = [2.2, 1.8] as const
 
 const heightOf = (size: number): number => Math.max(4, size * 1.3)
 
-const word = ([x, y]: Spot, size: number): Mark =>
-  label('up', [x + 1.1, y - size * 0.35], { class: 'name', size, colour: colours.slate })
+const upWord = ({ say }: Wording): string => say('figures.up')
 
-/** What the mark covers. */
-const groundAt = ([x, y]: Spot, size: number, withWord: boolean): Box => ({
+const labelAt = (word: string, [x, y]: Spot, size: number): Mark =>
+  label(word, [x + 1.1, y - size * 0.35], { class: 'name', size, colour: colours.slate })
+
+/** What the mark covers. @param word beside it; empty for the arrow alone. */
+const groundAt = ([x, y]: Spot, size: number, word: string): Box => ({
   left: x - 0.9,
   top: y - heightOf(size) - 0.5,
-  right: withWord ? word([x, y], size).box.right + 0.6 : x + 0.9,
+  right: word === '' ? x + 0.9 : labelAt(word, [x, y], size).box.right + 0.6,
   bottom: y + 0.6,
 })
 
-function marksAt([x, y]: Spot, size: number, paint: Paint, withWord: boolean): Mark[] {
-  const { left, top, right, bottom } = groundAt([x, y], size, withWord)
+function marksAt([x, y]: Spot, size: number, paint: Paint, word: string): Mark[] {
+  const { left, top, right, bottom } = groundAt([x, y], size, word)
   const ground: Spot[] = [
     [left, top],
     [right, top],
@@ -68,7 +73,7 @@ function marksAt([x, y]: Spot, size: number, paint: Paint, withWord: boolean): M
     area([ground], { class: 'ground', fill: paint.tint }),
     line([x, y], [x, y - high + 1.5], { class: 'up', width: 0.35, colour: colours.slate }),
     arrow([x, y - high], [0, -1], colours.slate),
-    ...(withWord ? [word([x, y], size)] : []),
+    ...(word === '' ? [] : [labelAt(word, [x, y], size)]),
   ]
 }
 

@@ -1,8 +1,8 @@
 import type { Root } from 'mdast'
 import { proveCard } from '../fold/prove-card.ts'
 import type { Finding } from '../length/finding.ts'
-import type { Length, Unit } from '../length/length.ts'
-import { wordingOf } from '../wording/wording.ts'
+import type { Length } from '../length/length.ts'
+import { type Wording, wordingOf } from '../wording/wording.ts'
 import type { Course } from './actions/course.ts'
 import { withDrying } from './actions/drying.ts'
 import { withWork } from './actions/step-work.ts'
@@ -36,7 +36,7 @@ export function fillLesson(lesson: Lesson, wishes: Wishes = {}): FilledLesson {
   const unit = wishes.units ?? frontMatter.units
   const grid = wishes.grid ?? gridFor(frontMatter, unit)
   const wording = wordingOf(frontMatter.lang, unit)
-  const { cards, complete, findings } = proveCards(lesson, unit, grid, wishes)
+  const { cards, complete, findings } = proveCards(lesson, wording, grid, wishes)
   const names = namesOf(
     cards.map(({ card }) => card),
     complete,
@@ -86,16 +86,17 @@ const stepsOf = ({ steps }: Lesson, tree: Root, course: Course): Step[] =>
 
 function proveCards(
   lesson: Lesson,
-  unit: Unit,
+  wording: Wording,
   grid: Length,
   wishes: Wishes,
 ): { cards: ProvenCard[]; complete: boolean; findings: Finding[] } {
+  const { unit } = wording
   const main = mainCard(lesson.cards)
   const wished = wishedSize(lesson.cards, wishes)
   const findings = [...wished.findings]
   const cards = lesson.cards.flatMap((block) => {
     const closed = block === main ? wished.closed : undefined
-    const proven = proveCard(block, { unit, grid, ...(closed && { closed }) })
+    const proven = proveCard(block, { unit, grid, wording, ...(closed && { closed }) })
     findings.push(...proven.findings)
     return proven.card && proven.proof ? [{ card: proven.card, proof: proven.proof }] : []
   })

@@ -3,6 +3,7 @@ import { makeScope } from '../card/scope.ts'
 import type { Entry } from '../card/yaml.ts'
 import type { Finding } from '../length/finding.ts'
 import { usualGrid } from '../length/grid.ts'
+import { wordingOf } from '../wording/wording.ts'
 
 /** What the readers of a YAML text outside of card blocks share: there are no names in it. */
 export const readingOf = (findings: Finding[]): Reading => ({
@@ -10,6 +11,7 @@ export const readingOf = (findings: Finding[]): Reading => ({
   findings,
   unit: 'in',
   grid: usualGrid.in,
+  wording: wordingOf('en', 'in'),
   places: new Map(),
 })
 

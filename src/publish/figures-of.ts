@@ -9,13 +9,13 @@ import { drawKitSheet } from './kit-sheet.ts'
 export const figuresOf =
   (lesson: FilledLesson): Draw =>
   (show, of, { step, ...options }) => {
-    const { cards, unit, said } = lesson
+    const { cards, wording, said } = lesson
     if (show === 'sheet') return drawKitSheet(lesson, of, options)
     const [target] = figureTargets(of, cards)
     if (target) {
       const needed = step === undefined ? undefined : neededLabels(said.get(step), show, target)
       const labels = options.labels ?? needed
-      return drawFigure(show, target.card, target.of, unit, { ...options, ...(labels && { labels }) })
+      return drawFigure(show, target.card, target.of, wording, { ...options, ...(labels && { labels }) })
     }
     // What `of` does not name, or names twice, has been told with the lesson.
     return { findings: [] }

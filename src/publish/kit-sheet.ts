@@ -6,6 +6,7 @@ import { inches, mm, type Size, type Unit } from '../length/length.ts'
 import { figureTargets, mainCard } from '../lesson/figure-target.ts'
 import type { FilledLesson } from '../lesson/lesson.ts'
 import { stocksOf } from '../lesson/stocks.ts'
+import type { Wording } from '../wording/wording.ts'
 import { type Cutting, cutFrom, type Layout } from '../workshop/fit/cutting/cut-from.ts'
 import { type PaperPiece, paperPieces } from '../workshop/fit/paper-pieces.ts'
 import type { Draw } from './figure.ts'
@@ -16,7 +17,7 @@ const usualSheets: Readonly<Record<Unit, Size>> = {
   mm: { width: mm(210), height: mm(297) },
 }
 
-type Lesson = Pick<FilledLesson, 'cards' | 'unit' | 'frontMatter'>
+type Lesson = Pick<FilledLesson, 'cards' | 'unit' | 'frontMatter' | 'wording'>
 
 /**
  * Draws how all pieces of one kit that are of one stock come out of one sheet of it.
@@ -31,7 +32,7 @@ export function drawKitSheet(
   const stock = stockOf(lesson, of)
   // What `of` does not name, or names twice, has been told with the lesson.
   if (stock === undefined) return { findings: [] }
-  const { cards, unit } = lesson
+  const { cards, unit, wording } = lesson
   const pieces = paperPieces(
     cards.map(({ card }) => card),
     cards.length > 1,
@@ -40,7 +41,7 @@ export function drawKitSheet(
   const cutting = cutFrom(pieces, [size])
   const [layout] = cutting.is === 'cut' ? cutting.layouts : []
   if (!layout) return { findings: [notFrom(cutting, stock, size, unit)] }
-  return drawCuttingPlan(planOf(layout, stock, size, pieces, unit), unit, options)
+  return drawCuttingPlan(planOf(layout, stock, size, pieces, wording), wording, options)
 }
 
 function stockOf({ cards }: Lesson, of: string | undefined): string | undefined {
@@ -65,7 +66,7 @@ const planOf = (
   stock: string,
   sheet: Size,
   pieces: readonly PaperPiece[],
-  unit: Unit,
+  wording: Wording,
 ): SheetPlan => ({
   stock,
   sheet,
@@ -74,7 +75,7 @@ const planOf = (
     upright: pieces.some(({ name, turns }) => name === piece.name && !turns),
   })),
   cuts,
-  remark: `One kit from one sheet of ${stock}, ${formatSize(sheet, unit)}.`,
+  remark: wording.say('figures.one-kit', { stock: wording.name(stock), size: wording.size(sheet) }),
 })
 
 function notFrom(cutting: Cutting, stock: string, size: Size, unit: Unit): Omit<Finding, 'place'> {

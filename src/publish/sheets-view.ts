@@ -1,6 +1,6 @@
 import { toHtml } from 'hast-util-to-html'
 import { drawCuttingPlan } from '../draw/cutting-plan/cutting-plan.ts'
-import type { Unit } from '../length/length.ts'
+import type { Wording } from '../wording/wording.ts'
 import {
   cutRows,
   layoutHeading,
@@ -46,7 +46,7 @@ const room = { maxWidth: 88, maxHeight: 66 }
 /** What a page of sheets is about. */
 export interface SheetsAbout {
   readonly title: string
-  readonly lang: string
+  readonly wording: Wording
   readonly print: string
 }
 
@@ -55,26 +55,29 @@ export function sheetsView(
   about: SheetsAbout,
   plan: CuttingPlan,
   upright: (stock: string, piece: string) => boolean,
-  unit: Unit,
 ): SheetsView {
-  const { title, intro } = sheetsHead(about.title, plan)
+  const { wording } = about
+  const { title, intro } = sheetsHead(about.title, plan, wording)
   const layouts = plan.plans.flatMap((one, p) =>
     one.layouts.map((layout, i) => {
-      const drawing = drawCuttingPlan(sheetPlanOf(one, layout, upright), unit, { ...room, key: `p${p}l${i}` })
+      const drawing = drawCuttingPlan(sheetPlanOf(one, layout, upright), wording, {
+        ...room,
+        key: `p${p}l${i}`,
+      })
       return {
-        heading: measureHtml(layoutHeading(one, layout, i, unit)),
+        heading: measureHtml(layoutHeading(one, layout, i, wording)),
         drawing: { html: toHtml(drawing.svg, { space: 'svg' }) },
-        gives: piecesOf(layout),
-        cuts: cutRows(one, layout, unit).map(({ set, ...row }) => ({ ...row, set: measureHtml(set) })),
+        gives: piecesOf(layout, wording),
+        cuts: cutRows(one, layout, wording).map(({ set, ...row }) => ({ ...row, set: measureHtml(set) })),
       }
     }),
   )
   return {
     title,
-    lang: about.lang,
+    lang: wording.lang,
     foot: { title, print: about.print },
     intro,
-    tables: sheetsOverview(plan, unit).map(({ heading, columns, rows }) => ({
+    tables: sheetsOverview(plan, wording).map(({ heading, columns, rows }) => ({
       heading,
       heads: columns.map(({ head }) => head),
       rows: rows.map((row) => row.map(measureHtml)),

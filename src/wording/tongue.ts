@@ -56,12 +56,14 @@ function makeTongue(locale: Locale): Tongue {
 
 /**
  * The name of a panel, a piece, a stock or a fold in a language. Several of a kind have a number in their name or behind
- * it: `bar 2 left tab`, `panel 4`. A layer that is on several panels is named after each: `picture on panel 4`. Any other
- * name is one that the lesson has given, and is in its language already.
+ * it: `bar 2 left tab`, `panel 4`. A layer that is on several panels is named after each: `picture on panel 4`; what
+ * belongs to one of several cards may be, too: `box.lid`. Any other name is one that the lesson has given, and is in its language already.
  */
 export function ownName(locale: Locale, name: string): string {
   const own = known(locale, name)
   if (own !== undefined) return own
+  const [, card, ofCard] = /^([^.]+)\.(.+)$/.exec(name) ?? []
+  if (card !== undefined && ofCard !== undefined) return `${card}.${ownName(locale, ofCard)}`
   const [, piece, panel] = /^(.+?) on (.+)$/.exec(name) ?? []
   if (piece === undefined || panel === undefined) return name
   return tongueOf(locale).say('figures.piece-on-panel', {

@@ -5,6 +5,7 @@ import type { Bond, Hinge, Plate } from '../../src/card/structure.ts'
 import type { Finding } from '../../src/length/finding.ts'
 import { usualGrid } from '../../src/length/grid.ts'
 import { mm, zero } from '../../src/length/length.ts'
+import { wordingOf } from '../../src/wording/wording.ts'
 import { cardOf } from './block.ts'
 
 /** A line from one point to another, in mm. */
@@ -55,7 +56,8 @@ function told(
   }
   const findings: Finding[] = []
   const places = new Map([['mat', { line: 7, column: 3 }]])
-  checkOffPanel({ findings, places, unit: 'mm', grid: usualGrid.mm, scope: {} as never }, it)
+  const wording = wordingOf('en', 'mm')
+  checkOffPanel({ findings, places, unit: 'mm', grid: usualGrid.mm, wording, scope: {} as never }, it)
   for (const { rule, severity, message, place } of findings)
     expect([rule, severity, message, place]).toEqual([
       'sticks-out',

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest'
 import { drawCuttingPlan } from '../../src/draw/cutting-plan/cutting-plan.ts'
 import type { SheetPlan } from '../../src/draw/cutting-plan/sheet-plan.ts'
 import { inches, type Length, minus, mm, plus, zero } from '../../src/length/length.ts'
+import { wordingOf } from '../../src/wording/wording.ts'
 import { collisions } from './collide.ts'
 import { textsOf } from './figures.ts'
 import { byClass } from './svg.ts'
@@ -60,7 +61,7 @@ const half: SheetPlan = {
 }
 
 describe('a cutting plan', () => {
-  const { svg, alternative } = drawCuttingPlan(half, 'in')
+  const { svg, alternative } = drawCuttingPlan(half, wordingOf('en', 'in'))
   test('names its pieces, those without room by a letter that is explained', () => {
     expect(textsOf(svg, 'name')).toEqual(expect.arrayContaining(['base', '8 × 12 in', 'up', 'A']))
     expect(textsOf(svg, 'legend')).toEqual(['A: tag, 1/2 × 1/2 in'])
@@ -84,10 +85,14 @@ test('no name of a piece touches another or a line, however a sheet is cut', () 
       fc.boolean(),
       (choices, upright, metric) => {
         const sheet = metric ? { width: mm(210), height: mm(297) } : { width: inches(12), height: inches(12) }
-        const { svg } = drawCuttingPlan(cutUp(sheet, choices, upright), metric ? 'mm' : 'in', {
-          maxWidth: 120,
-          maxHeight: 120,
-        })
+        const { svg } = drawCuttingPlan(
+          cutUp(sheet, choices, upright),
+          wordingOf('en', metric ? 'mm' : 'in'),
+          {
+            maxWidth: 120,
+            maxHeight: 120,
+          },
+        )
         // The numbers of cuts stand on their cuts, in boxes of their own.
         const found = collisions(svg).filter((words) => !/^"\d+" touches the line/.test(words))
         expect(found).toEqual([])

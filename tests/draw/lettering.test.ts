@@ -84,7 +84,7 @@ test('where widths differ each stands over its letter, or else in a list', () =>
   const widths = ', widths: [1 in, 1/2 in, 3/4 in]'
   const { svg, alternative } = drawn('lettering', cardOf(lettered('SEA', widths)))
   expect(textsOf(svg, 'width')).toEqual(['1', '1/2', '3/4'])
-  expect(alternative).toContain('letters S, E and A, 1, 1/2 and 3/4 in wide')
+  expect(alternative).toContain('letters S, E and A. From left to right they are 1, 1/2 and 3/4 in wide.')
   const narrow = ', widths: [3/16 in, 1/16 in, 3/16 in]'
   const small = drawn('lettering', cardOf(lettered('SEA', narrow)))
   expect(textsOf(small.svg, 'width')).toEqual([])

@@ -1,19 +1,18 @@
 import type { Card } from '../../card/card.ts'
 import type { Vector } from '../../fold/pose.ts'
-import { formatSize } from '../../length/format.ts'
-import type { Unit } from '../../length/length.ts'
 import type { LabelWord } from '../../lesson/label-words.ts'
 import type { ProvenCard } from '../../lesson/lesson.ts'
+import type { Wording } from '../../wording/wording.ts'
 import { boxAround, boxOf } from '../box.ts'
 import { project } from '../camera.ts'
 import { faceMarks } from '../face/marks.ts'
 import type { FigureFinding } from '../figure.ts'
 import { type FigureOptions, fitted, usualRoom } from '../fit.ts'
-import { sentence } from '../flat/words.ts'
 import type { Sheet } from '../frame.ts'
 import { colours, dashes, point, usualText, weights } from '../ink.ts'
 import { crease } from '../legend.ts'
 import { line, type Mark, type Stroke } from '../mark.ts'
+import { sentence } from '../phrases.ts'
 import { makePalette } from '../stock.ts'
 import { doesNotFold, nothingOnIt, notThere, standsAlone } from './findings.ts'
 import { type Tagged, tags } from './labels.ts'
@@ -27,7 +26,7 @@ import { apartWords } from './words.ts'
 export function drawApart(
   { card, proof }: ProvenCard,
   of: string | undefined,
-  unit: Unit,
+  wording: Wording,
   options: FigureOptions,
 ): Sheet | FigureFinding {
   const whole = sceneOf(card, proof)
@@ -42,7 +41,7 @@ export function drawApart(
   const order = assemblyOrder(card, whole)
   const picture = pictureOf(scene)
   const shapeAt = shapeOf(card, scene, picture, one)
-  const lines = linesFor(card, unit, options.labels ?? ['names'])
+  const lines = linesFor(card, wording, options.labels ?? ['names'])
   const draw = (scale: number): Mark[] => {
     const shape = shapeAt(scale)
     const names = order.flatMap((name, i): Tagged[] => {
@@ -58,8 +57,10 @@ export function drawApart(
   const least = leastWidth / (right - left)
   return {
     marks: fitted(draw, room, { least, most: Math.min(Math.max(1, least), options.mostScale ?? 1) }),
-    title: one ? `${sentence(one)}, lifted apart` : 'The pieces of the card, lifted apart',
-    alternative: apartWords(card, scene, order, one),
+    title: one
+      ? wording.say('figures.piece-apart', { piece: sentence(wording.name(one)) })
+      : wording.say('figures.pieces-apart'),
+    alternative: apartWords(card, scene, order, one, wording),
     ...(options.key !== undefined && { key: options.key }),
   }
 }
@@ -90,7 +91,7 @@ function shapeOf(card: Card, { camera }: Scene, picture: Picture, of: string | u
 /** What is written beside each piece. */
 function linesFor(
   { structure }: Card,
-  unit: Unit,
+  wording: Wording,
   words: readonly LabelWord[],
 ): (name: string) => readonly string[] {
   const has = (word: LabelWord): boolean =>
@@ -99,6 +100,6 @@ function linesFor(
     const piece = structure.pieces.find((p) => p.name === name)
     if (!piece || !(has('names') || has('size'))) return []
     const many = piece.count > 1 ? ` ×${piece.count}` : ''
-    return [`${name}${many}`, ...(has('size') ? [formatSize(piece.size, unit)] : [])]
+    return [`${wording.name(name)}${many}`, ...(has('size') ? [wording.size(piece.size)] : [])]
   }
 }

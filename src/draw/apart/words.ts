@@ -1,6 +1,6 @@
 import type { Card } from '../../card/card.ts'
-import { listOf } from '../../length/finding.ts'
-import { sentence } from '../flat/words.ts'
+import type { Wording } from '../../wording/wording.ts'
+import { cardName, namesOf, sentence } from '../phrases.ts'
 import type { Scene } from './scene.ts'
 
 /** What a sighted reader takes from the pieces that are lifted apart. */
@@ -9,30 +9,35 @@ export function apartWords(
   scene: Scene,
   order: readonly string[],
   of: string | undefined,
+  wording: Wording,
 ): string {
+  const { say, name } = wording
   const { structure } = card
-  const backOf = (name: string): string => (name === order[0] ? 'the outside of ' : 'the back of ')
-  const shown = order.filter((name) => scene.parts.all.some(({ piece }) => piece === name))
-  const said = shown.map((name) => {
-    const piece = structure.pieces.find((p) => p.name === name)
-    const holds = scene.parts.holds.filter(({ part, under }) => part.piece === name && under.piece !== name)
-    const onto = [
-      ...new Set(
-        holds.map(({ bond, under }) => `${bond.side === 'back' ? backOf(under.piece) : ''}${bond.onto}`),
-      ),
-    ]
-    const count = piece && piece.count > 1 ? `, ${piece.count} of them` : ''
-    return `${order.indexOf(name) + 1} ${name}, ${piece?.stock.name ?? ''}${count}${onto.length > 0 ? `, on ${listOf(onto)}` : ''}`
+  const onBack = (under: string, panel: string): string =>
+    say('figures.back-of', { side: under === order[0] ? 'outside' : 'back', panel: name(panel) })
+  const shown = order.filter((one) => scene.parts.all.some(({ piece }) => piece === one))
+  const pieces = shown.map((one) => {
+    const piece = structure.pieces.find((p) => p.name === one)
+    const holds = scene.parts.holds.filter(({ part, under }) => part.piece === one && under.piece !== one)
+    const onto = holds.map(({ bond, under }) =>
+      bond.side === 'back' ? onBack(under.piece, bond.onto) : name(bond.onto),
+    )
+    return say('figures.lifted-piece', {
+      number: order.indexOf(one) + 1,
+      piece: name(one),
+      stock: name(piece?.stock.name ?? ''),
+      count: piece?.count ?? 1,
+      held: onto.length > 0 ? 'yes' : 'no',
+      panels: wording.list([...new Set(onto)]),
+    })
   })
-  const loose = structure.pieces.filter(({ kind }) => kind === 'loose').map(({ name }) => name)
-  const how = scene.isFlat
-    ? `unfolded on the table${scene.isOver ? ' with the outside up' : ''}`
-    : 'bent as it is when they are stuck on'
+  const loose = structure.pieces.filter(({ kind }) => kind === 'loose').map((piece) => piece.name)
+  const how = scene.isFlat ? (scene.isOver ? 'over' : 'flat') : 'bent'
   return [
-    `${of ? `${sentence(of)}, with what it goes on and what it carries` : `The pieces of the ${card.fold} card`}, lifted off one another, in the order in which they are put together; the card is ${how}.`,
-    `${said.join('; ')}.`,
-    ...(loose.length > 0 && !of
-      ? [`Not shown, because the card does not say where they go: ${listOf(loose)}.`]
-      : []),
+    of
+      ? say('figures.seen-piece-apart', { piece: sentence(name(of)), how })
+      : say('figures.seen-apart', { card: cardName(card, wording), how }),
+    `${pieces.join('; ')}.`,
+    ...(loose.length > 0 && !of ? [say('figures.loose-not-shown', { pieces: namesOf(loose, wording) })] : []),
   ].join(' ')
 }

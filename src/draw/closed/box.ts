@@ -1,17 +1,16 @@
 import type { Card } from '../../card/card.ts'
 import type { Closed, Pose } from '../../fold/pose.ts'
-import { formatLength, formatSize } from '../../length/format.ts'
 import { nearest } from '../../length/grid.ts'
-import type { Unit } from '../../length/length.ts'
+import type { Wording } from '../../wording/wording.ts'
 import { frontLeft } from '../camera.ts'
 import { facesOf } from '../face/face.ts'
 import { faceMarks } from '../face/marks.ts'
 import { type FigureOptions, fitted, usualRoom } from '../fit.ts'
-import { sentence } from '../flat/words.ts'
 import type { Sheet } from '../frame.ts'
 import { point, usualText } from '../ink.ts'
 import { legend } from '../legend.ts'
 import type { Mark } from '../mark.ts'
+import { boxName } from '../phrases.ts'
 import { toMm } from '../plane.ts'
 import { paintOrder } from '../sort.ts'
 import { makePalette } from '../stock.ts'
@@ -25,7 +24,7 @@ export function drawShutBox(
   card: Card,
   closed: Closed,
   pose: Pose,
-  unit: Unit,
+  wording: Wording,
   options: FigureOptions,
 ): Sheet {
   const { size: shut, thickness } = closed
@@ -34,10 +33,9 @@ export function drawShutBox(
   const palette = makePalette(card.structure)
   const faces = paintOrder(facesOf(card.structure, pose), card.structure, frontLeft, closed)
   const parts = {
-    size: formatSize(shut, unit),
-    thickness: `about ${formatLength(nearest(thickness, card.grid), unit)} deep`,
+    size: wording.size(shut),
+    thickness: wording.say('figures.about-deep', { depth: wording.length(nearest(thickness, card.grid)) }),
   }
-  const sizes = `${parts.size}, ${parts.thickness}`
   const { labels } = options
   const shown = (['size', 'thickness'] as const)
     .filter((word) => labels === undefined || labels.includes(word) || labels.includes('all'))
@@ -50,8 +48,12 @@ export function drawShutBox(
   const long = Math.max(...[shut.width, shut.height, thickness].map(toMm))
   return {
     marks: fitted(draw, room, { least: 12 / long, most: 2 }),
-    title: 'The box shut',
-    alternative: `${sentence(`the ${card.fold} box`)} shut, seen from the front left and slightly above: ${sizes}, width first.`,
+    title: wording.say('figures.box-shut'),
+    alternative: wording.say('figures.seen-shut-box', {
+      box: boxName(card, wording),
+      size: parts.size,
+      deep: parts.thickness,
+    }),
     ...(options.key !== undefined && { key: options.key }),
   }
 }

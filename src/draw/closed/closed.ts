@@ -1,14 +1,13 @@
 import type { Card } from '../../card/card.ts'
 import type { Closed } from '../../fold/pose.ts'
-import { formatLength } from '../../length/format.ts'
 import { mustCover } from '../../length/grid.ts'
-import { inches, mm, type Unit } from '../../length/length.ts'
+import { inches, mm } from '../../length/length.ts'
 import type { LabelWord } from '../../lesson/label-words.ts'
+import type { Wording } from '../../wording/wording.ts'
 import { type Box, boxOf } from '../box.ts'
 import { type Camera, project } from '../camera.ts'
 import { across, type Edge, edges } from '../edge.ts'
 import { timesNear } from '../edge-on/times.ts'
-import { timesText } from '../edge-on/words.ts'
 import type { Face } from '../face/face.ts'
 import { faceMarks } from '../face/marks.ts'
 import { type FigureOptions, fitted, leastAndMost, usualRoom } from '../fit.ts'
@@ -28,7 +27,7 @@ const felt = { mm: mm(0.1), in: inches(1, 32) } as const
 const [peek, mostPeek, thinPeek] = [3.6, 6, 0.45] as const
 
 /** The card shut, from its front, with the size that an envelope must take. Its layers show at their edges. */
-export function drawClosed(card: Card, closed: Closed, unit: Unit, options: FigureOptions): Sheet {
+export function drawClosed(card: Card, closed: Closed, wording: Wording, options: FigureOptions): Sheet {
   const room = { ...usualRoom, ...options }
   const size = (options.text ?? usualText) * point
   const { structure } = card
@@ -38,7 +37,9 @@ export function drawClosed(card: Card, closed: Closed, unit: Unit, options: Figu
   const [width, height] = [toMm(closed.size.width), toMm(closed.size.height)]
   const shows = (word: LabelWord): boolean =>
     options.labels === undefined || options.labels.includes(word) || options.labels.includes('all')
-  const thick = `about ${formatLength(mustCover(closed.thickness, felt[unit]), unit)} thick`
+  const thick = wording.say('figures.about-thick', {
+    thickness: wording.length(mustCover(closed.thickness, felt[wording.unit])),
+  })
   const timesAt = (scale: number): number => {
     const calipers = structure.pieces.map(({ stock }) => toMm(stock.caliper)).filter((caliper) => caliper > 0)
     const whole = toMm(closed.thickness)
@@ -72,18 +73,21 @@ export function drawClosed(card: Card, closed: Closed, unit: Unit, options: Figu
       ...shape,
       ...(shows('size')
         ? [
-            ...across(at(edges.top()), { from: 0, to: w, text: formatLength(closed.size.width, unit), size }),
+            ...across(at(edges.top()), { from: 0, to: w, text: wording.length(closed.size.width), size }),
             ...across(at(edges.right(w + beyond, h)), {
               from: 0,
               to: h,
-              text: formatLength(closed.size.height, unit),
+              text: wording.length(closed.size.height),
               size,
               inside: [beyond, beyond],
             }),
           ]
         : []),
     ]
-    const words = [...(shows('thickness') ? [thick] : []), `layers drawn ${timesText(times)}`].join('; ')
+    const words = [
+      ...(shows('thickness') ? [thick] : []),
+      wording.say('figures.layers-drawn', { times }),
+    ].join('; ')
     const all = [...marks, ...legend(marks, [{ text: words }], size, room.maxWidth - 1.5)]
     timesOf.set(all, times)
     return all
@@ -91,8 +95,8 @@ export function drawClosed(card: Card, closed: Closed, unit: Unit, options: Figu
   const marks = fitted(draw, room, leastAndMost(Math.max(width, height), size))
   return {
     marks,
-    title: 'The card shut',
-    alternative: closedWords(card, closed, thick, timesText(timesOf.get(marks) ?? 1), unit),
+    title: wording.say('figures.card-shut'),
+    alternative: closedWords(card, closed, thick, timesOf.get(marks) ?? 1, wording),
     ...(options.key !== undefined && { key: options.key }),
   }
 }

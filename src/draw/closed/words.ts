@@ -1,23 +1,38 @@
 import type { Card } from '../../card/card.ts'
 import type { Closed } from '../../fold/pose.ts'
-import { listOf } from '../../length/finding.ts'
-import { formatSize } from '../../length/format.ts'
-import { plus, same, type Unit, zero } from '../../length/length.ts'
-import { sentence } from '../flat/words.ts'
+import { plus, same, zero } from '../../length/length.ts'
+import type { Wording } from '../../wording/wording.ts'
+import { cardName, namesOf } from '../phrases.ts'
 import { flatLine, toMm } from '../plane.ts'
 import { inSpace } from '../space.ts'
 
 /** What a sighted reader takes from the view of the shut card. @param thick, times as the figure says them. */
-export function closedWords(card: Card, closed: Closed, thick: string, times: string, unit: Unit): string {
+export function closedWords(
+  card: Card,
+  closed: Closed,
+  thick: string,
+  times: number,
+  wording: Wording,
+): string {
+  const { say, list } = wording
   const seen = closed.order.slice(0, 3)
   const folded = foldedSides(card, closed)
   const atEdge = edgeOrder(closed)
   return [
-    `${sentence(`the ${card.fold} card`)} shut, seen from its front: ${formatSize(closed.size, unit)}, width first, ${thick}.`,
-    `In front ${seen.length === 1 ? 'is' : 'are'} ${listOf(seen)}.`,
-    `The layers below show at the right and at the lower edge, drawn ${times}${atEdge.length > 1 ? `: ${listOf(atEdge)}, from front to back` : ''}.`,
+    say('figures.seen-shut', { card: cardName(card, wording), size: wording.size(closed.size), thick }),
+    say('figures.in-front', { count: seen.length, panels: namesOf(seen, wording) }),
+    say('figures.layers-show', {
+      times,
+      ordered: atEdge.length > 1 ? 'yes' : 'no',
+      panels: namesOf(atEdge, wording),
+    }),
     ...(folded.length > 0
-      ? [`It is folded at the ${listOf(folded)} edge${folded.length > 1 ? 's' : ''}, drawn round.`]
+      ? [
+          say('figures.folded-at', {
+            count: folded.length,
+            edges: list(folded.map((edge) => say('figures.edge-of-card', { edge }))),
+          }),
+        ]
       : []),
   ].join(' ')
 }

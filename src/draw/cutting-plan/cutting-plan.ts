@@ -1,5 +1,4 @@
-import { formatLength } from '../../length/format.ts'
-import type { Unit } from '../../length/length.ts'
+import type { Wording } from '../../wording/wording.ts'
 import { across, edges } from '../edge.ts'
 import type { Figure } from '../figure.ts'
 import { type FigureOptions, fitted, leastAndMost, usualRoom } from '../fit.ts'
@@ -18,7 +17,7 @@ import { loopOf, rectangle, type SheetPlan } from './sheet-plan.ts'
 import { planWords } from './words.ts'
 
 /** A cutting plan drawn: pieces with their names and sizes, what is left over hatched, the cuts numbered in their order. */
-export function drawCuttingPlan(plan: SheetPlan, unit: Unit, options: FigureOptions = {}): Figure {
+export function drawCuttingPlan(plan: SheetPlan, wording: Wording, options: FigureOptions = {}): Figure {
   const room = { ...usualRoom, ...options }
   const has = picked(options.labels)
   const size = (options.text ?? usualText) * point
@@ -30,20 +29,20 @@ export function drawCuttingPlan(plan: SheetPlan, unit: Unit, options: FigureOpti
       ...plan.placed.map((piece) => area([loopOf(piece, place)], { class: 'stock', fill: tints.sand.tint })),
       area([rectangle(place, 0, 0, width, height)], { class: 'sheet', stroke: { width: weights.edge } }),
     ]
-    const { names, keys } = pieceNames(plan, place, size, unit, has)
+    const { names, keys } = pieceNames(plan, place, size, wording, has)
     const sides = !has('size')
       ? []
       : [
           ...across(edges.top(), {
             from: 0,
             to: width * scale,
-            text: formatLength(plan.sheet.width, unit),
+            text: wording.length(plan.sheet.width),
             size,
           }),
           ...across(edges.right(width * scale, height * scale), {
             from: 0,
             to: height * scale,
-            text: formatLength(plan.sheet.height, unit),
+            text: wording.length(plan.sheet.height),
             size,
           }),
         ]
@@ -58,8 +57,8 @@ export function drawCuttingPlan(plan: SheetPlan, unit: Unit, options: FigureOpti
   }
   return frame({
     marks: fitted(draw, room, scales(plan, size)),
-    title: `A sheet of ${plan.stock}, and how it is cut`,
-    alternative: planWords(plan, unit),
+    title: wording.say('figures.sheet-cut', { stock: wording.name(plan.stock) }),
+    alternative: planWords(plan, wording),
     ...(options.key !== undefined && { key: options.key }),
   })
 }

@@ -1,5 +1,4 @@
-import { formatSize } from '../../length/format.ts'
-import type { Unit } from '../../length/length.ts'
+import type { Wording } from '../../wording/wording.ts'
 import type { Box } from '../box.ts'
 import { capHeight, label, textWidth, wrap } from '../label.ts'
 import type { Entry } from '../legend.ts'
@@ -14,7 +13,7 @@ export function pieceNames(
   plan: SheetPlan,
   place: Place,
   size: number,
-  unit: Unit,
+  wording: Wording,
   has: Picked,
 ): { names: Mark[]; keys: Entry[] } {
   const keyed = new Map<string, string>()
@@ -22,14 +21,17 @@ export function pieceNames(
     const [[left, bottom] = [0, 0], , [right, top] = [0, 0]] = loopOf(piece, place)
     const inset = half * size + 0.5
     const room: Box = { left: left + inset, right: right - inset, top: top + inset, bottom: bottom - inset }
-    const said = [...(has('names') ? [piece.name] : []), ...(has('size') ? [formatSize(piece, unit)] : [])]
+    const said = [
+      ...(has('names') ? [wording.name(piece.name)] : []),
+      ...(has('size') ? [wording.size(piece)] : []),
+    ]
     if (said.length === 0) return []
     const lines = linesIn(room, said, size, piece.upright)
-    if (lines) return centred(lines, room, size, piece.upright)
+    if (lines) return centred(lines, room, size, piece.upright, wording)
     const what = said.join(', ')
     const key = keyed.get(what) ?? letter(keyed.size)
     keyed.set(what, key)
-    return centred([key], { left, right, top, bottom }, size, false)
+    return centred([key], { left, right, top, bottom }, size, false, wording)
   })
   return { names, keys: [...keyed].map(([what, key]) => ({ text: `${key}: ${what}` })) }
 }
@@ -45,7 +47,13 @@ function linesIn(room: Box, said: readonly string[], size: number, upright: bool
 
 const upHeight = (size: number): number => Math.max(4, size * 1.3) + 2
 
-function centred(lines: readonly string[], box: Box, size: number, upright: boolean): Mark[] {
+function centred(
+  lines: readonly string[],
+  box: Box,
+  size: number,
+  upright: boolean,
+  wording: Wording,
+): Mark[] {
   const [x, y] = [(box.left + box.right) / 2, (box.top + box.bottom) / 2]
   const step = size * 1.25
   const extra = upright ? upHeight(size) / 2 : 0
@@ -60,10 +68,12 @@ function centred(lines: readonly string[], box: Box, size: number, upright: bool
       }),
     ),
     ...(upright
-      ? upMark([x - 2, first + (lines.length - 1) * step + upHeight(size)], size, {
-          tint: tints.sand.tint,
-          film: false,
-        })
+      ? upMark(
+          [x - 2, first + (lines.length - 1) * step + upHeight(size)],
+          size,
+          { tint: tints.sand.tint, film: false },
+          wording,
+        )
       : []),
   ]
 }

@@ -1,15 +1,20 @@
-import { listOf } from '../../length/finding.ts'
-import { formatLength, formatSize } from '../../length/format.ts'
 import { groupBy } from '../../length/group-by.ts'
-import type { Unit } from '../../length/length.ts'
+import type { Wording } from '../../wording/wording.ts'
 import type { SheetPlan } from './sheet-plan.ts'
 
 /** What a sighted reader takes from a cutting plan. */
-export function planWords(plan: SheetPlan, unit: Unit): string {
-  const pieces = groupBy(plan.placed, (piece) => `${piece.name}, ${formatSize(piece, unit)}`)
-  const cuts = plan.cuts.map(
-    ({ across: way, at }, i) =>
-      `${i + 1} at ${formatLength(at, unit)} from the ${way === 'width' ? 'left' : 'lower'} edge`,
+export function planWords(plan: SheetPlan, wording: Wording): string {
+  const { say, list } = wording
+  const pieces = groupBy(plan.placed, (piece) => `${wording.name(piece.name)}, ${wording.size(piece)}`)
+  const cuts = plan.cuts.map(({ across, at }, i) =>
+    say('figures.plan-cut', { number: i + 1, at: wording.length(at), across }),
   )
-  return `A sheet of ${plan.stock}, ${formatSize(plan.sheet, unit)}, with ${listOf([...pieces].map(([what, list]) => `${list.length} × ${what}`))}. ${cuts.length > 0 ? `Cuts in their order: ${listOf(cuts)}.` : 'It is used whole.'}`
+  return [
+    say('figures.plan-sheet', {
+      stock: wording.name(plan.stock),
+      size: wording.size(plan.sheet),
+      pieces: list([...pieces].map(([what, own]) => `${own.length} × ${what}`)),
+    }),
+    cuts.length > 0 ? say('figures.plan-cuts', { cuts: list(cuts) }) : say('figures.plan-whole'),
+  ].join(' ')
 }

@@ -1,10 +1,9 @@
 import type { Card } from '../../card/card.ts'
 import type { Closed } from '../../fold/pose.ts'
-import { listOf } from '../../length/finding.ts'
-import { formatLength } from '../../length/format.ts'
 import { nearest } from '../../length/grid.ts'
 import { boxOf } from '../box.ts'
 import type { Sheet } from '../frame.ts'
+import { about, boxName, namesOf } from '../phrases.ts'
 import type { Flat } from '../plane.ts'
 import { cutBox } from './box.ts'
 import { bentSheets } from './corners.ts'
@@ -12,7 +11,7 @@ import { type Drawing, fittedSection, type Labelling } from './layout.ts'
 import { sheetMarks } from './marks.ts'
 import { namesOfPlates } from './names.ts'
 import { drawnWalls, targetOfWall } from './walls.ts'
-import { asLength, timesText } from './words.ts'
+import { asLength } from './words.ts'
 
 /** A sheet of a box is drawn so thick, in mm on paper. */
 const sheet = 0.5
@@ -24,7 +23,8 @@ export function drawEdgeOfBox(
   accented: readonly string[],
   labelling: Labelling,
 ): Sheet {
-  const { unit, options, of } = labelling
+  const { wording, options, of } = labelling
+  const { say } = wording
   const found = cutBox(card.structure, closed, accented)
   const spots = found.walls.flatMap(({ from, to }) => [from, to])
   const [left, low] = [Math.min(...spots.map(([x]) => x)), Math.min(...spots.map(([, z]) => z))]
@@ -37,10 +37,8 @@ export function drawEdgeOfBox(
   }
   const thin = Math.min(...cut.walls.map(({ caliper }) => caliper))
   const long = found.along === 'width' ? closed.size.width : closed.size.height
-  const deep = formatLength(nearest(asLength(high - low), card.grid), unit)
+  const deep = about(nearest(asLength(high - low), card.grid), wording)
   const timesAt = (scale: number): number => Math.max(1, Math.round(sheet / (thin * scale)))
-  const captionAt = (times: number): string =>
-    `Cut across the middle; distances to scale, sheets drawn ${timesText(times)}.`
   const draw = (scale: number): Drawing => {
     const times = timesAt(scale)
     const walls = drawnWalls(cut, card.structure, scale, times)
@@ -49,12 +47,12 @@ export function drawEdgeOfBox(
     const box = boxOf(shape.map((mark) => mark.box))
     return {
       shape,
-      names: namesOfPlates(card, targets),
+      names: namesOfPlates(card, targets, wording),
       solid: targets.map(({ target }) => target),
       // From outside to outside as it is drawn.
-      long: { from: box.left, to: box.right, text: formatLength(long, unit) },
-      thick: { low: -box.bottom, high: -box.top, text: `about ${deep}`, until: box.right },
-      caption: [captionAt(times)],
+      long: { from: box.left, to: box.right, text: wording.length(long) },
+      thick: { low: -box.bottom, high: -box.top, text: deep, until: box.right },
+      caption: [say('figures.box-caption', { times })],
       times,
     }
   }
@@ -63,12 +61,23 @@ export function drawEdgeOfBox(
   const missing = closed.order.filter((name) => !here.has(name))
   return {
     marks,
-    title: 'The shut box cut across its middle',
+    title: say('figures.box-cut'),
     alternative: [
-      `The ${card.fold} box shut, cut across its middle along its ${found.along}: ${formatLength(long, unit)} wide and about ${deep} deep, to scale; sheets drawn ${timesText(times)}.`,
-      `Cut through: ${listOf(closed.order.filter((name) => here.has(name)))}.`,
-      ...(missing.length > 0 ? [`Not in this cut: ${listOf(missing)}.`] : []),
-      ...(of ? [`With a heavier outline and a bold name: ${of}.`] : []),
+      say('figures.seen-cut-box', {
+        box: boxName(card, wording),
+        along: found.along,
+        long: wording.length(long),
+        deep,
+        times,
+      }),
+      say('figures.cut-through', {
+        panels: namesOf(
+          closed.order.filter((name) => here.has(name)),
+          wording,
+        ),
+      }),
+      ...(missing.length > 0 ? [say('figures.not-in-this-cut', { panels: namesOf(missing, wording) })] : []),
+      ...(of ? [say('figures.heavier', { piece: wording.name(of) })] : []),
     ].join(' '),
     ...(options.key !== undefined && { key: options.key }),
   }

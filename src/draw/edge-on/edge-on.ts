@@ -1,6 +1,6 @@
 import { suggestWord } from '../../length/finding.ts'
-import type { Unit } from '../../length/length.ts'
 import type { ProvenCard } from '../../lesson/lesson.ts'
+import type { Wording } from '../../wording/wording.ts'
 import type { FigureFinding } from '../figure.ts'
 import type { FigureOptions } from '../fit.ts'
 import type { Sheet } from '../frame.ts'
@@ -15,7 +15,7 @@ import { drawEdgeOfFlat } from './flat.ts'
 export function drawEdgeOn(
   { card, proof }: ProvenCard,
   of: string | undefined,
-  unit: Unit,
+  wording: Wording,
   options: FigureOptions,
 ): Sheet | FigureFinding {
   const { closed } = proof
@@ -38,5 +38,5 @@ export function drawEdgeOn(
     }
   const own = plates.filter(({ name, piece }) => piece === accent || name === accent).map(({ name }) => name)
   const draw = closed.isFlat ? drawEdgeOfFlat : drawEdgeOfBox
-  return draw(card, closed, own, { unit, options, of: accent })
+  return draw(card, closed, own, { wording, options, of: accent })
 }

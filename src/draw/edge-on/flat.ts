@@ -1,6 +1,5 @@
 import type { Card } from '../../card/card.ts'
 import type { Closed } from '../../fold/pose.ts'
-import { formatLength } from '../../length/format.ts'
 import type { Sheet } from '../frame.ts'
 import { makePalette } from '../stock.ts'
 import { drawnBars } from './bars.ts'
@@ -23,7 +22,7 @@ export function drawEdgeOfFlat(
   accented: readonly string[],
   labelling: Labelling,
 ): Sheet {
-  const { unit, options, of } = labelling
+  const { wording, options, of } = labelling
   const chosen = chooseCut(card, closed, accented)
   const { cut } = chosen
   const heights = heightsOf(cut, card.structure.bonds)
@@ -49,24 +48,25 @@ export function drawEdgeOfFlat(
         bars,
         letters,
         foams.map(({ target }) => target),
+        wording,
       ),
       solid: [...bars.map(targetOf), ...letters.map(({ target }) => target)],
-      long: { from: 0, to: cut.long * along, text: formatLength(long, unit) },
+      long: { from: 0, to: cut.long * along, text: wording.length(long) },
       thick: {
         low: 0,
         high: thickest.thickness * scales.thick,
-        text: thickText(asLength(thickest.thickness), unit),
+        text: thickText(asLength(thickest.thickness), wording),
         until: thickest.to * along,
       },
-      caption: edgeCaption(chosen, card, closed, times, unit),
+      caption: edgeCaption(chosen, card, closed, times, wording),
       times,
     }
   }
   const { marks, times } = fittedSection(draw, cut.long, labelling)
   return {
     marks,
-    title: 'The shut card seen along its folds',
-    alternative: edgeWords(chosen, card, closed, times, of, unit),
+    title: wording.say('figures.card-edge-on'),
+    alternative: edgeWords(chosen, card, closed, times, of, wording),
     ...(options.key !== undefined && { key: options.key }),
   }
 }

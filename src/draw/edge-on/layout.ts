@@ -1,5 +1,5 @@
-import type { Unit } from '../../length/length.ts'
 import type { LabelWord } from '../../lesson/label-words.ts'
+import type { Wording } from '../../wording/wording.ts'
 import { boxOf } from '../box.ts'
 import { across, edges } from '../edge.ts'
 import { type FigureOptions, fitted, leastAndMost, usualRoom } from '../fit.ts'
@@ -32,7 +32,7 @@ export interface Drawing {
 
 /** What the labels of a section follow from. */
 export interface Labelling {
-  readonly unit: Unit
+  readonly wording: Wording
   readonly options: FigureOptions
   /** The piece whose name is bold. */
   readonly of: string | undefined

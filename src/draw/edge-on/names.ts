@@ -1,6 +1,7 @@
 import type { Card } from '../../card/card.ts'
 import type { Plate } from '../../card/structure.ts'
 import { groupBy } from '../../length/group-by.ts'
+import type { Wording } from '../../wording/wording.ts'
 import { type DrawnBar, heightAt } from './bars.ts'
 import type { CutPad } from './section.ts'
 
@@ -17,19 +18,22 @@ export interface Target {
 export interface Named {
   readonly text: string
   readonly piece: string | undefined
+  /** The panel, where it is named by itself. */
+  readonly panel?: string
   readonly targets: readonly Target[]
   /** One of the targets stands for all. */
   readonly any?: boolean
 }
 
 /** Whether a name is that of the piece, or the panel, that a figure is about. */
-export const isMeant = ({ text, piece }: Named, of: string | undefined): boolean =>
-  of !== undefined && (piece === of || text === of)
+export const isMeant = ({ panel, piece }: Named, of: string | undefined): boolean =>
+  of !== undefined && (piece === of || panel === of)
 
 /** Names of plates where they are cut: of panels their own, of whole pieces that of the piece, once with their count. */
 export function namesOfPlates(
   { structure }: Card,
   cut: readonly { readonly plate: string; readonly target: Target }[],
+  wording: Wording,
 ): Named[] {
   // Beside its window a sheet is still one sheet: a name points at its longest part.
   const longest = [...groupBy(cut, ({ plate }) => plate).values()].flatMap((parts) =>
@@ -40,8 +44,9 @@ export function namesOfPlates(
     return found ? [{ name: nameOf(found, structure), piece: found.piece, target }] : []
   })
   return [...groupBy(known, ({ name }) => name)].map(([name, own]) => ({
-    text: own.length > 1 ? `${own.length}\u00a0×\u00a0${name}` : name,
+    text: own.length > 1 ? `${own.length}\u00a0×\u00a0${wording.name(name)}` : wording.name(name),
     piece: own[0]?.piece,
+    panel: name,
     targets: own.map(({ target }) => target),
   }))
 }
@@ -52,15 +57,23 @@ export function namesOf(
   bars: readonly DrawnBar[],
   pads: readonly { readonly pad: CutPad; readonly target: Target }[],
   foams: readonly Target[],
+  wording: Wording,
 ): Named[] {
+  const { say } = wording
   const letters = [...groupBy(pads, ({ pad }) => pad.pad.name)].map(([name, own]): Named => {
     const all = card.lettering.find((one) => one.name === name)?.letters.join('')
     const targets = own.map(({ target }) => target)
-    return { text: all ? `letters ${all}` : name, piece: undefined, targets, any: true }
+    return {
+      text: all ? say('figures.letters', { letters: all }) : name,
+      piece: undefined,
+      targets,
+      any: true,
+    }
   })
-  const foam = foams.length > 0 ? [{ text: 'foam', piece: undefined, targets: foams, any: true }] : []
+  const foam =
+    foams.length > 0 ? [{ text: say('figures.foam'), piece: undefined, targets: foams, any: true }] : []
   const plates = bars.map((bar) => ({ plate: bar.plate, target: targetOf(bar) }))
-  return [...namesOfPlates(card, plates), ...letters, ...foam]
+  return [...namesOfPlates(card, plates, wording), ...letters, ...foam]
 }
 
 /** A panel has a name of its own; a piece that is one plate is known by the piece. */

@@ -1,10 +1,9 @@
 import type { Card } from '../../card/card.ts'
 import type { Closed } from '../../fold/pose.ts'
-import { listOf } from '../../length/finding.ts'
-import { formatLength } from '../../length/format.ts'
 import { mustCover, nearest } from '../../length/grid.ts'
-import { inches, type Length, mm, type Unit } from '../../length/length.ts'
-import { sentence } from '../flat/words.ts'
+import { inches, type Length, mm } from '../../length/length.ts'
+import type { Wording } from '../../wording/wording.ts'
+import { about, cardName, namesOf, sentence } from '../phrases.ts'
 import { toMm } from '../plane.ts'
 import type { ChosenCut } from './place.ts'
 import type { Cut } from './section.ts'
@@ -13,14 +12,10 @@ import type { Cut } from './section.ts'
 const felt = { mm: mm(0.1), in: inches(1, 32) } as const
 
 /** `about 2.1 mm` */
-export const thickText = (thickness: Length, unit: Unit): string =>
-  `about ${formatLength(mustCover(thickness, felt[unit]), unit)}`
+export const thickText = (thickness: Length, wording: Wording): string =>
+  about(mustCover(thickness, felt[wording.unit]), wording)
 
 export const asLength = (x: number): Length => mm(Math.round(x * 1e6) / 1e6)
-
-/** `12 times as thick as they are` */
-export const timesText = (times: number): string =>
-  times === 1 ? 'as thick as they are' : `${times} times as thick as they are`
 
 /** What stands below the drawing: by how much the thickness is exaggerated, and where the card is cut. */
 export function edgeCaption(
@@ -28,16 +23,18 @@ export function edgeCaption(
   card: Card,
   closed: Closed,
   times: number,
-  unit: Unit,
+  wording: Wording,
 ): string[] {
-  const how = `Layers drawn ${timesText(times)}; front on top${cut.along === 'height' ? ', lower edge on the left' : ''}.`
+  const { say } = wording
   const missing = missingFrom(cut, card)
   return [
-    how,
+    say('figures.edge-caption', { times, along: cut.along }),
     ...(same || (isMiddle(cut, closed) && missing.length === 0)
       ? []
-      : [`${sentence(whereText(cut, card, closed, unit))}.`]),
-    ...(missing.length > 0 && missing.length < 4 ? [`Not in this cut: ${listOf(missing)}.`] : []),
+      : [`${sentence(whereText(cut, card, closed, wording))}.`]),
+    ...(missing.length > 0 && missing.length < 4
+      ? [say('figures.not-in-this-cut', { panels: namesOf(missing, wording) })]
+      : []),
   ]
 }
 
@@ -51,12 +48,14 @@ function missingFrom({ bars }: Cut, { structure: { pieces, plates } }: Card): st
   return pieces.map(({ name }) => name).filter((name) => there.has(name) && !here.has(name))
 }
 
-function whereText(cut: Cut, { grid }: Card, closed: Closed, unit: Unit): string {
-  if (isMiddle(cut, closed)) return 'cut across the middle'
+function whereText(cut: Cut, { grid }: Card, closed: Closed, wording: Wording): string {
+  if (isMiddle(cut, closed)) return wording.say('figures.cut-in-the-middle')
   const mark = nearest(asLength(cut.at), grid)
-  const about = Math.abs(toMm(mark) - cut.at) > 1e-3 ? 'about ' : ''
-  const from = cut.along === 'width' ? 'above the lower edge' : 'from the left edge'
-  return `cut ${about}${formatLength(mark, unit)} ${from}, where most layers lie`
+  const isAbout = Math.abs(toMm(mark) - cut.at) > 1e-3
+  return wording.say('figures.cut-at', {
+    at: isAbout ? about(mark, wording) : wording.length(mark),
+    along: cut.along,
+  })
 }
 
 /** What a sighted reader takes from the drawing. */
@@ -66,34 +65,42 @@ export function edgeWords(
   closed: Closed,
   times: number,
   of: string | undefined,
-  unit: Unit,
+  wording: Wording,
 ): string {
+  const { say, name } = wording
   const { cut, same } = chosen
   const here = new Set(cut.bars.map(({ plate }) => plate))
-  const order = closed.order.filter((name) => here.has(name))
-  const missing = closed.order.filter((name) => !here.has(name))
+  const order = closed.order.filter((one) => here.has(one))
+  const missing = closed.order.filter((one) => !here.has(one))
   const bends = cut.crossings.filter(({ folded }) => folded).sort((a, b) => a.at - b.at)
   const thickest = Math.max(...cut.columns.map(({ thickness }) => thickness))
-  const long = formatLength(cut.along === 'width' ? closed.size.width : closed.size.height, unit)
   const foam = card.structure.bonds.filter((b) => toMm(b.height) > 0 && here.has(b.plate) && here.has(b.onto))
-  const letters = card.lettering.filter(({ name }) => cut.pads.some(({ pad }) => pad.name === name))
-  const thick = thickText(asLength(thickest), unit)
+  const letters = card.lettering.filter((one) => cut.pads.some(({ pad }) => pad.name === one.name))
   const elsewhere = Math.abs(thickest - toMm(closed.thickness)) > 1e-3
+  const folded = bends.map(({ hinge, at }) =>
+    say('figures.bend-at', { panels: namesOf(hinge.between, wording), place: placeOf(at, cut.long) }),
+  )
   return [
-    `The ${card.fold} card shut, seen along its folds from its ${cut.along === 'width' ? 'lower edge' : 'right edge, the lower edge on the left'}${same ? '' : `, ${whereText(cut, card, closed, unit)}`}: ${long} wide and ${thick} thick; layers drawn ${timesText(times)}.`,
-    ...(elsewhere ? [`Elsewhere it is ${thickText(closed.thickness, unit)} thick.`] : []),
-    `From front to back: ${listOf(order)}.`,
-    ...(bends.length > 0
-      ? [
-          `Folded: ${bends.map(({ hinge, at }) => `${listOf(hinge.between)} ${sideText(at, cut.long)}`).join('; ')}.`,
-        ]
-      : []),
-    ...foam.map(({ plate, onto }) => `Foam holds ${plate} away from ${onto}.`),
-    ...letters.map((one) => `The letters ${one.letters.join('')} are on ${one.on}.`),
-    ...(missing.length > 0 ? [`Not in this cut: ${listOf(missing)}.`] : []),
-    ...(of ? [`With a heavier outline and a bold name: ${of}.`] : []),
+    say('figures.seen-edge-on', {
+      card: cardName(card, wording),
+      along: cut.along,
+      same: same ? 'yes' : 'no',
+      where: whereText(cut, card, closed, wording),
+      long: wording.length(cut.along === 'width' ? closed.size.width : closed.size.height),
+      thick: thickText(asLength(thickest), wording),
+      times,
+    }),
+    ...(elsewhere ? [say('figures.elsewhere', { thick: thickText(closed.thickness, wording) })] : []),
+    say('figures.front-to-back', { panels: namesOf(order, wording) }),
+    ...(folded.length > 0 ? [say('figures.bends', { bends: folded.join('; ') })] : []),
+    ...foam.map(({ plate, onto }) => say('figures.foam-holds', { upper: name(plate), lower: name(onto) })),
+    ...letters.map((one) =>
+      say('figures.letters-on', { letters: one.letters.join(''), piece: name(one.on) }),
+    ),
+    ...(missing.length > 0 ? [say('figures.not-in-this-cut', { panels: namesOf(missing, wording) })] : []),
+    ...(of ? [say('figures.heavier', { piece: name(of) })] : []),
   ].join(' ')
 }
 
-const sideText = (at: number, long: number): string =>
-  at < 0.02 * long ? 'at the left' : at > 0.98 * long ? 'at the right' : 'between the two edges'
+const placeOf = (at: number, long: number): 'left' | 'right' | 'between' =>
+  at < 0.02 * long ? 'left' : at > 0.98 * long ? 'right' : 'between'

@@ -1,4 +1,4 @@
-import type { Unit } from '../../length/length.ts'
+import type { Wording } from '../../wording/wording.ts'
 import { boxAround } from '../box.ts'
 import { lineInside } from '../clip.ts'
 import { areaOf, filmLines } from '../face/film.ts'
@@ -25,7 +25,13 @@ export function flatLetters(parts: FlatParts, scale: number): Mark[] {
 }
 
 /** The direction mark, if the pattern has a top and the sheet room for the mark. */
-export function upright(parts: FlatParts, paint: Paint, scale: number, size: number): Mark[] {
+export function upright(
+  parts: FlatParts,
+  paint: Paint,
+  scale: number,
+  size: number,
+  wording: Wording,
+): Mark[] {
   if (parts.piece.stock.direction !== 'upright') return []
   const place = ontoPaper(toMm(parts.piece.size.height), scale)
   const loops = [...parts.outline, ...parts.holes].map((loop) => loop.map(place))
@@ -33,7 +39,7 @@ export function upright(parts: FlatParts, paint: Paint, scale: number, size: num
     ...parts.creases.map((c) => lineOnPaper(c.line, place)),
     ...parts.slits.map(([a, b]): [Spot, Spot] => [place(a), place(b)]),
   ]
-  return upOn(loops, lines, size * nameShare, paint)
+  return upOn(loops, lines, size * nameShare, paint, wording)
 }
 
 /** What tells film from paper, on its largest panel. */
@@ -56,21 +62,27 @@ function glintsAt(
 }
 
 /** The panels' names, or the piece's own, where they are clear of everything else. */
-export function flatNames(parts: FlatParts, paint: Paint, scale: number, size: number, unit: Unit): Mark[] {
+export function flatNames(
+  parts: FlatParts,
+  paint: Paint,
+  scale: number,
+  size: number,
+  wording: Wording,
+): Mark[] {
   const place = ontoPaper(toMm(parts.piece.size.height), scale)
   const height = toMm(parts.piece.size.height) * scale
-  const drawn = [...flatLetters(parts, scale), ...upright(parts, paint, scale, size)]
+  const drawn = [...flatLetters(parts, scale), ...upright(parts, paint, scale, size, wording)]
   const taken = {
     boxes: [...parts.holes.map((loop) => boxAround(loop.map(place))), ...drawn.map((m) => m.box)],
     lines: [
       ...glintsAt(parts, paint, scale),
       ...parts.creases.map((c) => lineOnPaper(c.line, place)),
       ...parts.slits.map(([a, b]): [Spot, Spot] => [place(a), place(b)]),
-      ...stopsAlong(parts, 'width', scale, unit).map((s): [Spot, Spot] => [
+      ...stopsAlong(parts, 'width', scale, wording).map((s): [Spot, Spot] => [
         [s.at, height - s.inside],
         [s.at, height],
       ]),
-      ...stopsAlong(parts, 'height', scale, unit).map((s): [Spot, Spot] => [
+      ...stopsAlong(parts, 'height', scale, wording).map((s): [Spot, Spot] => [
         [0, height - s.at],
         [s.inside, height - s.at],
       ]),
@@ -81,7 +93,7 @@ export function flatNames(parts: FlatParts, paint: Paint, scale: number, size: n
     parts.plates.length > 1 ? parts.plates.map((p) => ({ name: p.name, loop: flatLoop(p.outline) })) : []
   if (rooms.length === 0) rooms.push({ name: parts.piece.name, loop: [...(parts.outline[0] ?? [])] })
   const named = ({ name, loop }: (typeof rooms)[number], shares: readonly number[]) =>
-    nameIn(roomIn(loop.map(place)), [name], size * nameShare, taken, ground, shares)
+    nameIn(roomIn(loop.map(place)), [wording.name(name)], size * nameShare, taken, ground, shares)
   // Side by side on one level, as many as can be; the others where they find room.
   const levels = heights.map((share) => rooms.map((room) => named(room, [share])))
   const count = (level: Mark[][]) => level.filter((marks) => marks.length > 0).length

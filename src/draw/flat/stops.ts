@@ -1,11 +1,16 @@
-import { formatBare } from '../../length/format.ts'
-import type { Length, Unit } from '../../length/length.ts'
+import type { Length } from '../../length/length.ts'
+import type { Wording } from '../../wording/wording.ts'
 import { toMm } from '../plane.ts'
 import type { Stop } from '../running.ts'
 import type { FlatParts } from './parts.ts'
 
 /** The stops of one edge of a flat piece; what meets at one mark stands once, and as a score if one of them is. */
-export function stopsAlong(parts: FlatParts, along: 'width' | 'height', scale: number, unit: Unit): Stop[] {
+export function stopsAlong(
+  parts: FlatParts,
+  along: 'width' | 'height',
+  scale: number,
+  wording: Wording,
+): Stop[] {
   const stops = new Map<number, Stop>()
   const add = (length: Length, inside: number, matters: boolean) => {
     const at = toMm(length) * scale
@@ -13,7 +18,7 @@ export function stopsAlong(parts: FlatParts, along: 'width' | 'height', scale: n
     const before = stops.get(key)
     stops.set(key, {
       at,
-      text: formatBare(length, unit),
+      text: wording.bare(length),
       inside: Math.min(inside * scale, before?.inside ?? Number.POSITIVE_INFINITY),
       matters: matters || before?.matters === true,
     })

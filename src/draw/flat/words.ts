@@ -1,17 +1,13 @@
 import type { Score } from '../../card/scores.ts'
 import { type Slant, slantText } from '../../card/slants.ts'
 import type { Fold } from '../../card/structure.ts'
-import { listOf } from '../../length/finding.ts'
-import { formatLength, formatLengths, formatSize } from '../../length/format.ts'
-import type { Length, Unit } from '../../length/length.ts'
+import type { Length } from '../../length/length.ts'
+import type { Wording } from '../../wording/wording.ts'
 import type { Entry } from '../legend.ts'
+import { namesOf, sentence } from '../phrases.ts'
 import type { Picked } from '../picked.ts'
 import type { FlatParts } from './parts.ts'
 import { measuredParts, picksFold } from './picked.ts'
-
-/** Turning a piece over so that the edge that the marks are measured from stays where it is. */
-const turnOver = { width: 'turn over top to bottom', height: 'turn over left to right' } as const
-const from = { width: 'from the left edge', height: 'from the lower edge' } as const
 
 interface Group {
   readonly fold: Fold
@@ -47,81 +43,110 @@ const foldsLeftOut = ({ creases }: FlatParts, has: Picked): Fold[] =>
     ? folds.filter((fold) => !picksFold(has, fold) && creases.some((crease) => crease.fold === fold))
     : []
 
-/** Which side to score where; what is cut out. */
-export function flatLegend(all: FlatParts, unit: Unit, has: Picked): Entry[] {
+/** Which side to score where; what is cut out. A piece is turned over so that the edge marks are measured from stays. */
+export function flatLegend(all: FlatParts, wording: Wording, has: Picked): Entry[] {
+  const { say } = wording
   const parts = measuredParts(all, has)
   const groups = groupsOf(parts.scores)
   const straight = groups.map(({ fold, along, scores }): Entry => {
     // A short list stays on one line; in a long one, a number keeps its fraction.
-    const marks = distinct(scores.map((s) => s.at))
-    const list = formatLengths(marks, unit)
-    const at = marks.length > 4 ? list.replace(/(\d) (?=\d+\/)/g, '$1\u00a0') : list.replaceAll(' ', '\u00a0')
-    const how =
-      scores[0]?.side === 'face'
-        ? `score this side at\u00a0${at}`
-        : `${turnOver[along]}, score the back at\u00a0${at}`
-    const far = scores.some((score) => isBroken(score, parts)) ? ', as far as drawn' : ''
-    return { sample: fold, text: `${fold}: ${how}${far}` }
+    const list = distinct(scores.map((s) => s.at))
+    const said = wording.lengths(list)
+    const marks =
+      list.length > 4 ? said.replace(/(\d) (?=\d+\/)/g, '$1\u00a0') : said.replaceAll(' ', '\u00a0')
+    const far = scores.some((score) => isBroken(score, parts)) ? 'part' : 'whole'
+    const way = scores[0]?.side === 'face' ? 'face' : along
+    return { sample: fold, text: say('figures.score-at', { fold, way, marks, far }) }
   })
-  const slanting = (['mountain', 'valley'] as const).flatMap((fold): Entry[] => {
+  const slanting = folds.flatMap((fold): Entry[] => {
     const count = parts.slants.filter((slant) => slant.fold === fold).length
-    const side = fold === 'mountain' ? 'this side' : 'the back'
-    const lines = count > 1 ? 'slanting lines' : 'slanting line'
-    return count > 0 ? [{ sample: fold, text: `${fold}: score ${side} along the ${lines}` }] : []
+    return count > 0 ? [{ sample: fold, text: say('figures.score-slanting', { fold, count }) }] : []
   })
-  const cuts = has('cuts') ? cutsOf(parts) : []
-  const solid = cuts.length > 0 ? [{ sample: 'cut' as const, text: `solid: ${listOf(cuts)}` }] : []
+  const cuts = has('cuts') ? cutsOf(parts, wording) : []
+  const solid =
+    cuts.length > 0
+      ? [{ sample: 'cut' as const, text: say('figures.solid', { cuts: wording.list(cuts) }) }]
+      : []
   const others = foldsLeftOut(all, has).map(
-    (fold): Entry => ({ sample: fold, text: `${fold}: not in this step` }),
+    (fold): Entry => ({ sample: fold, text: say('figures.not-in-this-step', { fold }) }),
   )
   return [...straight, ...slanting, ...others, ...solid]
 }
 
-const cutsOf = (parts: FlatParts): string[] => [
-  ...(parts.trimmed ? ['cut along the outline'] : []),
-  ...(parts.holes.length > 0 ? ['cut the window out'] : []),
-  ...(parts.slits.length > 0 ? [parts.slits.length > 1 ? 'cut the slits' : 'cut the slit'] : []),
+const cutsOf = (parts: FlatParts, { say }: Wording): string[] => [
+  ...(parts.trimmed ? [say('figures.cut-outline')] : []),
+  ...(parts.holes.length > 0 ? [say('figures.cut-window')] : []),
+  ...(parts.slits.length > 0 ? [say('figures.cut-slits', { count: parts.slits.length })] : []),
 ]
 
 /** What a sighted reader takes from the drawing of a flat piece. */
-export function flatWords(all: FlatParts, unit: Unit, has: Picked): string {
+export function flatWords(all: FlatParts, wording: Wording, has: Picked): string {
+  const { say } = wording
   const parts = measuredParts(all, has)
-  const { piece, plates, scores, inner } = parts
+  const { piece, plates, scores } = parts
   const slanting = (line: Slant) =>
-    `${slantText(line, piece.size, (x) => formatLength(x, unit))}, ${line.fold}, scored on ${line.side === 'face' ? 'this side' : 'the back'}`
-  const reach = (s: Score) =>
-    isBroken(s, parts)
-      ? `, only from ${formatLength(s.from, unit)} to ${formatLength(s.to, unit)} across`
-      : ''
-  const said = (s: Score) =>
-    `${formatLength(s.at, unit)} ${from[s.along]}${reach(s)}, ${s.fold}, scored on ${s.side === 'face' ? 'this side' : 'the back'}`
-  const marks = (['width', 'height'] as const).flatMap((along) => {
-    const own = inner.filter((m) => m.along === along && !m.slant).map((m) => m.at)
-    const once = own
-      .filter((m, i) => own.findIndex((other) => other.equals(m)) === i)
-      .sort((a, b) => a.compare(b))
-    return once.length > 0 ? [`${formatLengths(once, unit)} ${from[along]}`] : []
-  })
+    say('figures.slanting-line', {
+      run: slantText(line, piece.size, wording),
+      fold: line.fold,
+      side: line.side,
+    })
+  const straight = ({ at, along, fold, side, ...score }: Score) =>
+    say('figures.score-line', {
+      at: wording.length(at),
+      along,
+      fold,
+      side,
+      reach: isBroken({ at, along, fold, side, ...score }, parts) ? 'part' : 'whole',
+      from: wording.length(score.from),
+      to: wording.length(score.to),
+    })
   const leftOut = foldsLeftOut(all, has)
-  const what = [
-    ...(has('cuts') && parts.holes.length > 0 ? ['window edges'] : []),
-    ...(has('cuts') && parts.trimmed ? ['corners of the outline'] : []),
-    ...(has('cuts') && parts.slits.length > 0 ? ['slit ends'] : []),
-    ...(has('marks') && parts.lettering.length > 0 ? ['left edges of the letters'] : []),
-  ]
   return [
-    `${sentence(piece.name)}, ${piece.stock.name}, laid flat${parts.creases.length > 0 ? ' with the inside face up' : ''}${has('size') ? `: ${formatSize(piece.size, unit)}, width first` : ''}.`,
-    ...(has('names') && plates.length > 1 ? [`Panels: ${listOf(plates.map((p) => p.name))}.`] : []),
-    ...(scores.length > 0 ? [`Score lines: ${scores.map(said).join('; ')}.`] : []),
-    ...(parts.slants.length > 0 ? [`Slanting score lines: ${parts.slants.map(slanting).join('; ')}.`] : []),
-    ...(leftOut.length > 0 ? [`Drawn without numbers: the ${listOf(leftOut)} folds.`] : []),
-    ...(parts.lettering.length > 0
-      ? [`Letters ${parts.lettering.map((l) => l.letters.join('')).join(' ')}.`]
+    say('figures.laid-flat', {
+      piece: sentence(wording.name(piece.name)),
+      stock: wording.name(piece.stock.name),
+      up: parts.creases.length > 0 ? 'inside' : 'either',
+      sized: has('size') ? 'yes' : 'no',
+      size: wording.size(piece.size),
+    }),
+    ...(has('names') && plates.length > 1
+      ? [
+          say('figures.panels', {
+            panels: namesOf(
+              plates.map((p) => p.name),
+              wording,
+            ),
+          }),
+        ]
       : []),
-    ...(marks.length > 0 ? [`${sentence(listOf(what))} at ${listOf(marks)}.`] : []),
-    ...(piece.stock.direction === 'upright' ? ['The pattern stands upright.'] : []),
-    ...(piece.count > 1 ? [`Cut ${piece.count} of them.`] : []),
+    ...(scores.length > 0 ? [say('figures.score-lines', { lines: scores.map(straight).join('; ') })] : []),
+    ...(parts.slants.length > 0
+      ? [say('figures.slanting-lines', { lines: parts.slants.map(slanting).join('; ') })]
+      : []),
+    ...(leftOut.length > 0 ? [say('figures.without-numbers', { fold: leftOut[0] ?? '' })] : []),
+    ...(parts.lettering.length > 0
+      ? [say('figures.letters-there', { letters: parts.lettering.map((l) => l.letters.join('')).join(' ') })]
+      : []),
+    ...marksSaid(parts, wording, has),
+    ...(piece.stock.direction === 'upright' ? [say('figures.pattern-upright')] : []),
+    ...(piece.count > 1 ? [say('figures.cut-of-them', { count: piece.count })] : []),
   ].join(' ')
 }
 
-export const sentence = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
+/** Where edges of windows, ends of slits and the like are. */
+function marksSaid({ inner, ...parts }: FlatParts, wording: Wording, has: Picked): string[] {
+  const { say } = wording
+  const marks = (['width', 'height'] as const).flatMap((along) => {
+    const own = distinct(inner.filter((m) => m.along === along && !m.slant).map((m) => m.at))
+    return own.length > 0 ? [say('figures.marks-along', { marks: wording.lengths(own), along })] : []
+  })
+  const what = [
+    ...(has('cuts') && parts.holes.length > 0 ? [say('figures.window-edges')] : []),
+    ...(has('cuts') && parts.trimmed ? [say('figures.outline-corners')] : []),
+    ...(has('cuts') && parts.slits.length > 0 ? [say('figures.slit-ends')] : []),
+    ...(has('marks') && parts.lettering.length > 0 ? [say('figures.letter-edges')] : []),
+  ]
+  return marks.length > 0
+    ? [say('figures.marked', { what: sentence(wording.list(what)), marks: wording.list(marks) })]
+    : []
+}

@@ -1,3 +1,4 @@
+import type { Wording } from '../../wording/wording.ts'
 import type { Face } from '../face/face.ts'
 import { type Path, pathsFrom } from './arrows.ts'
 import { type CreaseLine, withCreases } from './creases.ts'
@@ -16,13 +17,13 @@ export interface DrawnStage {
 }
 
 /** The stages of a way, with what moves from each to the next. */
-export function drawnStages(way: Way): readonly DrawnStage[] {
+export function drawnStages(way: Way, wording: Wording): readonly DrawnStage[] {
   const stages = stagesOf(way)
   return stages.map((stage, i) => ({
     stage,
     ...withCreases(way, stage),
     paths: pathsFrom(way, stage, stages[i + 1]),
-    words: wordsOf(way, stage),
+    words: wordsOf(way, stage, wording),
     isTurned: stage.over !== (stages[i - 1]?.over ?? stage.over),
   }))
 }

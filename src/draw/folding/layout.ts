@@ -35,32 +35,35 @@ export interface Laid {
 
 /** In mm: between two stages, between rows, and what lines and arrowheads reach out of a picture. */
 const [gap, rowGap, margin] = [4.5, 3.5, 1.2]
-/** What stands below the sign. */
-export const turnWords = ['turn', 'over']
-
 /** Between a number and its words, in text sizes, and from line to line. */
 export const [afterNumber, lineStep] = [0.45, 1.22]
 /** Words may make a stage as wide as this, in text sizes, where its picture is narrower. */
 const leastWords = 8.5
 
-/** What a turn-over sign with its words takes from left to right. */
-export const signRoom = (size: number): number =>
-  Math.max(turnSign.width, ...turnWords.map((word) => textWidth(word, size)))
+/** A turn-over sign: the words below it, one under the other, and what it takes from left to right, in mm. */
+export interface Sign {
+  readonly words: readonly string[]
+  readonly width: number
+}
+
+/** @param said what it says; empty for the sign alone. */
+export function signOf(said: string, size: number): Sign {
+  const words = said === '' ? [] : said.split(' ')
+  return { words, width: Math.max(turnSign.width, ...words.map((word) => textWidth(word, size))) }
+}
 
 export const inset = (number: string, size: number): number =>
   textWidth(number, size) * 1.06 + afterNumber * size
 
 /**
  * Lays stages out in rows, all at one scale, the pictures of a row on one base line and with even gaps.
- *
- * @param sign width of a turn-over sign, in mm.
  */
 export function laidOut(
   cells: readonly Cell[],
   rows: number,
   scale: number,
   size: number,
-  sign: number,
+  sign: Sign,
   broken: (words: string, width: number, size: number) => string[] = evenLines,
 ): Laid {
   const each = Math.ceil(cells.length / rows)
@@ -76,13 +79,13 @@ export function laidOut(
       const { box, number, words, isTurned } = cell
       if (i > 0) x += isTurned ? gap * 0.6 : gap
       const at = isTurned ? x : undefined
-      if (isTurned) x += sign + gap * 0.6
+      if (isTurned) x += sign.width + gap * 0.6
       const wide = (box.right - box.left) * scale + 2 * margin
       const indent = inset(number, size)
       const longest = Math.max(...words.split(' ').map((word) => textWidth(word, size)))
       const room = Math.max(wide - indent, longest, Math.min(textWidth(words, size), leastWords * size))
       const lines = words === '' ? [] : broken(words, room + 0.01, size)
-      most = Math.max(most, lines.length, isTurned && words !== '' ? turnWords.length : 1)
+      most = Math.max(most, lines.length, isTurned ? sign.words.length : 1, 1)
       const used = Math.max(wide, indent + Math.max(0, ...lines.map((line) => textWidth(line, size))))
       placed.push({
         x: x + margin - box.left * scale,
@@ -117,7 +120,7 @@ export function bestLayout(
   room: { maxWidth: number; maxHeight: number },
   { least, most }: { least: number; most: number },
   size: number,
-  sign: number,
+  sign: Sign,
 ): { laid: Laid; scale: number } {
   const fits = ({ width, height }: Laid): boolean => width <= room.maxWidth && height <= room.maxHeight
   const tries = Array.from({ length: cells.length }, (_, i) => i + 1).map((rows) => {

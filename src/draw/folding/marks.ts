@@ -11,7 +11,7 @@ import type { Palette } from '../stock.ts'
 import { pathArrow, turnOverSign, turnSign } from './arrow-marks.ts'
 import { creaseMark } from './creases.ts'
 import type { DrawnStage } from './drawn.ts'
-import { inset, lineStep, type Placed, signRoom, turnWords } from './layout.ts'
+import { inset, lineStep, type Placed, type Sign } from './layout.ts'
 
 /** How a strip is drawn. */
 export interface Pen {
@@ -19,8 +19,7 @@ export interface Pen {
   readonly size: number
   readonly palette: Palette
   readonly number: string
-  /** Whether words stand below the pictures, or numbers alone. */
-  readonly hasWords: boolean
+  readonly sign: Sign
 }
 
 /** The marks of a stage in its place: its picture, its number and words, and the sign before it. */
@@ -28,8 +27,8 @@ export function stageMarks(
   card: Card,
   camera: Camera,
   { faces, creases, paths }: DrawnStage,
-  { x, y, left, base, tall, lines, sign }: Placed,
-  { scale, size, palette, number, hasWords }: Pen,
+  { x, y, left, base, tall, lines, sign: signAt }: Placed,
+  { scale, size, palette, number, sign }: Pen,
 ): Mark[] {
   const onPage = ([u, v]: Spot): Spot => [x + u * scale, y + v * scale]
   // Faces are drawn where they are in space, so they are moved there.
@@ -48,15 +47,15 @@ export function stageMarks(
     ...lines.map((text, i) =>
       label(text, [left + indent, first + i * lineStep * size], { class: 'legend', size }),
     ),
-    ...(sign !== undefined ? turnOverMarks(sign, base, tall, hasWords ? size : 0) : []),
+    ...(signAt !== undefined ? turnOverMarks(sign, signAt, base, tall, size) : []),
   ]
 }
 
-function turnOverMarks(at: number, base: number, tall: number, size: number): Mark[] {
-  const middle = at + signRoom(size) / 2
+function turnOverMarks({ words, width }: Sign, at: number, base: number, tall: number, size: number): Mark[] {
+  const middle = at + width / 2
   return [
     ...turnOverSign([middle - turnSign.width / 2, base - tall * 0.35]),
-    ...(size > 0 ? turnWords : []).map((word, i) =>
+    ...words.map((word, i) =>
       label(word, [middle, base + (0.45 + capHeight + i * lineStep) * size], {
         class: 'legend turn',
         size,

@@ -1,58 +1,75 @@
 import type { Act, Pose } from '../../fold/pose.ts'
-import { listOf } from '../../length/finding.ts'
 import { groupBy } from '../../length/group-by.ts'
+import type { Wording } from '../../wording/wording.ts'
 import { dot } from '../space.ts'
 import { bendsIn, bentBy, isTowards, movesBetween, seenFrom } from './moves.ts'
 import type { Stage } from './stages.ts'
 import type { Way } from './way.ts'
 
 /** What is done in a stage, in few words: `fold the left door over`. */
-export function wordsOf(way: Way, stage: Stage): string {
+export function wordsOf(way: Way, stage: Stage, wording: Wording): string {
+  const { say } = wording
   const done = [
-    ...(stage.acts.length > 0 ? [bending(way, stage)] : []),
-    ...(stage.joins.length > 0 ? [`stick ${sticking(way, stage.joins)} on`] : []),
+    ...(stage.acts.length > 0 ? [bending(way, stage, wording)] : []),
+    ...(stage.joins.length > 0
+      ? [say('figures.stick-on', { pieces: sticking(way, stage.joins, wording) })]
+      : []),
   ]
   switch (stage.kind) {
     case 'flat':
-      return flatWords(way, stage)
+      return flatWords(way, stage, wording)
     case 'held': {
       const glued = gluedAt(way, stage.at)
-      return [...done, glued.length > 0 ? `stick ${the(glued)} down` : 'it stands like this'].join('; ')
+      const held =
+        glued.length > 0
+          ? say('figures.stick-down', { panels: the(glued, wording) })
+          : say('figures.stands-like-this')
+      return [...done, held].join('; ')
     }
     case 'standing':
-      return 'standing'
+      return say('figures.standing')
     case 'shut':
-      return [...done, 'shut'].join('; ')
+      return [...done, say('figures.shut')].join('; ')
     default:
       return done.join('; ')
   }
 }
 
-function flatWords({ structure, piece }: Way, { pose, picture }: Stage): string {
+function flatWords({ structure, piece }: Way, { pose, picture }: Stage, { say, name }: Wording): string {
   const base = piece ?? structure.pieces.find(({ kind }) => kind === 'base')
   const plate = structure.plates.find((one) => one.piece === base?.name && pose.has(one.name))
   const normal = pose.get(plate?.name ?? '')?.normal
   const isFace = normal === undefined || dot(normal, picture.camera.eye) >= 0
-  const sides = base?.kind === 'base' ? ['inside', 'outside'] : ['face', 'back']
-  return `${piece ? `the ${piece.name}` : 'the sheet'} flat, ${sides[isFace ? 0 : 1]} up`
+  const [face, back] = base?.kind === 'base' ? ['inside', 'outside'] : ['face', 'back']
+  const side = isFace ? face : back
+  return piece
+    ? say('figures.lay-piece-flat', { piece: name(piece.name), side })
+    : say('figures.lay-sheet-flat', { side })
 }
+
+/** Whereto a panel is turned: it ends on what it hangs on, or stands off it. */
+type Whereto = 'over' | 'behind' | 'up' | 'forward' | 'back' | 'down'
 
 interface Turned {
   readonly name: string
-  readonly word: string
+  readonly whereto: Whereto
 }
 
-function bending(way: Way, stage: Stage): string {
+function bending(way: Way, stage: Stage, wording: Wording): string {
+  const { say } = wording
   const { acts } = stage
   const turned = acts.flatMap((act) => turnedIn(way, act, stage.over) ?? [])
   const bends = acts.reduce((sum, { bends }) => sum + bends.length, 0)
-  if (shuts(way, acts)) return 'fold it shut'
-  if (turned.length < bends || turned.length === 0)
-    return bends === 1 ? 'bend it at the heavy crease' : `bend it at the ${bends} heavy creases`
-  const words = [...new Set(turned.map(({ word }) => word))]
+  if (shuts(way, acts)) return say('figures.fold-shut')
+  const [first] = turned
+  if (turned.length < bends || !first) return say('figures.bend-creases', { count: bends })
+  const isOneWay = turned.every(({ whereto }) => whereto === first.whereto)
+  const isWhole = first.whereto === 'over' || first.whereto === 'behind'
   const names = [...new Set(turned.map(({ name }) => name))]
-  const word = words.length === 1 ? ` ${words[0]}` : ''
-  return `${/^(up|forward|back|down)$/.test(words[0] ?? '') ? 'bend' : 'fold'} ${the(names)}${word}`
+  return say('figures.fold-panels', {
+    whereto: isOneWay ? first.whereto : isWhole ? 'fold' : 'bend',
+    panels: the(names, wording),
+  })
 }
 
 /** Whether these acts shut what has been bent before: the last of them bends the same creases further. */
@@ -76,42 +93,65 @@ function turnedIn(way: Way, act: Act, over: boolean): Turned[] | undefined {
   const lies = way.structure.display.rests === 'flat'
   return moves.flatMap((move) => {
     const towards = isTowards(way.structure, move, half, way.camera.eye)
-    return move.heads.map((name) => {
+    return move.heads.map((name): Turned => {
       const crease = [name, move.stays] as const
       const isWhole = Math.abs(bentBy(to, crease) - bentBy(from, crease)) > 135
-      if (isWhole) return { name, word: towards ? 'over' : 'behind' }
-      return { name, word: towards ? (lies ? 'up' : 'forward') : lies ? 'down' : 'back' }
+      if (isWhole) return { name, whereto: towards ? 'over' : 'behind' }
+      return { name, whereto: towards ? (lies ? 'up' : 'forward') : lies ? 'down' : 'back' }
     })
   })
 }
 
-/** "the left door and the right door"; of more than two, "the 4 tabs and the 3 walls" by their last words. */
-function the(names: readonly string[]): string {
+/** "the left door and the right door"; of more than two, "the 4 tabs and the 3 walls" by what they are. */
+function the(names: readonly string[], wording: Wording): string {
+  const { say, name, list } = wording
   // A name that ends in a number is a name of its own, as is "panel 4".
-  if (names.length <= 2) return listOf(names.map((name) => (/\d$/.test(name) ? name : `the ${name}`)))
-  const kinds = groupBy(names, (name) => name.split(' ').at(-1) ?? name)
-  const groups = [...kinds].map(([end, own]) =>
-    own.length === 1 ? `the ${own[0]}` : /\d/.test(end) ? listOf(own) : `the ${own.length} ${end}s`,
+  const alone = (one: string): string =>
+    /\d$/.test(one) ? name(one) : say('figures.the-piece', { piece: name(one) })
+  if (names.length <= 2) return list(names.map(alone))
+  const kinds = groupBy(names, (one) => kindOf(one, wording))
+  const groups = [...kinds].map(([kind, own]) =>
+    own.length === 1
+      ? say('figures.the-piece', { piece: name(own[0] ?? '') })
+      : /\d/.test(kind)
+        ? list(own.map(name))
+        : say('figures.several', { count: own.length, piece: name(kind) }),
   )
-  return groups.length <= 2 ? listOf(groups) : `${names.length} panels`
+  return groups.length <= 2 ? list(groups) : say('figures.panels-in-all', { count: names.length })
+}
+
+/**
+ * What a panel is: the last word of its name. In a language that puts it elsewhere, only where the name is one of
+ * foldlore's own.
+ */
+function kindOf(panel: string, { name, locale }: Wording): string {
+  const last = panel.split(' ').at(-1) ?? panel
+  return locale.startsWith('en') || /\d/.test(last) || name(last) !== last ? last : panel
 }
 
 /** What is stuck on: its pieces, without what lies on them. */
-function sticking({ structure }: Way, joins: readonly string[]): string {
-  const found = structure.plates.flatMap(({ name, piece }) =>
-    joins.includes(name) ? structure.pieces.filter((one) => one.name === piece) : [],
+function sticking({ structure }: Way, joins: readonly string[], wording: Wording): string {
+  const { say, name } = wording
+  const found = structure.plates.flatMap((plate) =>
+    joins.includes(plate.name) ? structure.pieces.filter((one) => one.name === plate.piece) : [],
   )
   const carriers = found.filter(({ kind }) => kind !== 'layer')
   const pieces = [...new Set(carriers.length > 0 ? carriers : found)]
   const [only] = pieces
-  if (pieces.length > 1 || !only) return the(pieces.map(({ name }) => name))
+  if (pieces.length > 1 || !only)
+    return the(
+      pieces.map((piece) => piece.name),
+      wording,
+    )
   // Of a piece that is cut several times, as many as are stuck on now: each hangs together by its creases.
-  const own = structure.plates.filter(({ name, piece }) => piece === only.name && joins.includes(name))
-  const creases = structure.hinges.filter(({ between: [one] }) => own.some(({ name }) => name === one))
+  const own = structure.plates.filter((plate) => plate.piece === only.name && joins.includes(plate.name))
+  const creases = structure.hinges.filter(({ between: [one] }) => own.some((plate) => plate.name === one))
   const count = own.length - creases.length
-  const isThere = structure.plates.some(({ name, piece }) => piece === only.name && !joins.includes(name))
-  if (isThere) return count > 1 ? `the other ${count} pieces` : 'the other piece'
-  return count > 1 && !only.name.endsWith('s') ? `the ${count} ${only.name}s` : the([only.name])
+  const isThere = structure.plates.some((plate) => plate.piece === only.name && !joins.includes(plate.name))
+  if (isThere) return say('figures.other-pieces', { count: Math.max(count, 1) })
+  return count > 1 && !only.name.endsWith('s')
+    ? say('figures.several', { count, piece: name(only.name) })
+    : the([only.name], wording)
 }
 
 /** Plates that are stuck down at this moment: they lie as their bonds say from here on, and did not on the flat sheet. */

@@ -1,8 +1,8 @@
 import type { Card } from '../../card/card.ts'
 import { listOf, suggestWord } from '../../length/finding.ts'
-import type { Unit } from '../../length/length.ts'
 import type { LabelWord } from '../../lesson/label-words.ts'
 import type { ProvenCard } from '../../lesson/lesson.ts'
+import type { Wording } from '../../wording/wording.ts'
 import type { FigureFinding } from '../figure.ts'
 import { glints } from '../film.ts'
 import { type FigureOptions, fitted, leastAndMost, usualRoom } from '../fit.ts'
@@ -29,7 +29,7 @@ const usualLabels: readonly LabelWord[] = ['marks', 'gap']
 export function drawLettering(
   { card }: ProvenCard,
   of: string | undefined,
-  unit: Unit,
+  wording: Wording,
   options: FigureOptions,
 ): Sheet | FigureFinding {
   const lettering = card.lettering.find(({ name, on }) => of === undefined || name === of || on === of)
@@ -41,17 +41,17 @@ export function drawLettering(
   const words = options.labels ?? usualLabels
   const wants: Wants = (word) => !words.includes('none') && (words.includes('all') || words.includes(word))
   const draw = (scale: number): Mark[] => {
-    const marks = [...shapeMarks(view, paint, scale), ...letteringMeasures(view, scale, size, unit, wants)]
-    const overEach = widthNumbers(view, scale, size, unit).length > 0
-    const entries = options.legend === false ? [] : letteringLegend(view, unit, wants, overEach)
+    const marks = [...shapeMarks(view, paint, scale), ...letteringMeasures(view, scale, size, wording, wants)]
+    const overEach = widthNumbers(view, scale, size, wording).length > 0
+    const entries = options.legend === false ? [] : letteringLegend(view, wording, wants, overEach)
     return [...marks, ...legend(marks, entries, size, room.maxWidth - 1.5)]
   }
   const long = Math.max(toMm(view.size.width), toMm(view.size.height))
   const { least, most } = leastAndMost(long, size)
   return {
     marks: fitted(draw, room, { least, most: Math.min(most, options.mostScale ?? most) }),
-    title: `The letters on ${view.lettering.on}`,
-    alternative: letteringWords(view, unit),
+    title: wording.say('figures.the-letters-on', { piece: wording.name(view.lettering.on) }),
+    alternative: letteringWords(view, wording),
     ...(options.key !== undefined && { key: options.key }),
   }
 }

@@ -1,6 +1,6 @@
-import { formatBare, formatLength } from '../../length/format.ts'
-import type { Length, Unit } from '../../length/length.ts'
+import type { Length } from '../../length/length.ts'
 import type { LabelWord } from '../../lesson/label-words.ts'
+import type { Wording } from '../../wording/wording.ts'
 import { type Across, across, edges } from '../edge.ts'
 import { colours, nameShare } from '../ink.ts'
 import { label, textWidth } from '../label.ts'
@@ -17,27 +17,27 @@ export function letteringMeasures(
   view: LetteringView,
   scale: number,
   size: number,
-  unit: Unit,
+  wording: Wording,
   wants: Wants,
 ): Mark[] {
   const height = toMm(view.size.height) * scale
-  const numbers = showsWidths(view, wants) ? widthNumbers(view, scale, size, unit) : []
+  const numbers = showsWidths(view, wants) ? widthNumbers(view, scale, size, wording) : []
   const first = numbers.length > 0 ? 1 : 0
-  const gaps = wants('gap') ? gapsAbove(view, scale, size, unit, first) : []
+  const gaps = wants('gap') ? gapsAbove(view, scale, size, wording, first) : []
   const next = Math.max(first - 1, ...gaps.map(({ row = 0 }) => row)) + 1
   return [
-    ...(wants('marks') ? running(edges.bottom(height), stopsOf(view, scale, unit), size) : []),
+    ...(wants('marks') ? running(edges.bottom(height), stopsOf(view, scale, wording), size) : []),
     ...numbers,
     ...gaps.flatMap((gap) => across(edges.top(), gap)),
-    ...(wants('size') ? whole(view, scale, size, unit, next) : []),
+    ...(wants('size') ? whole(view, scale, size, wording, next) : []),
   ]
 }
 
-function stopsOf({ lettering, letters }: LetteringView, scale: number, unit: Unit): Stop[] {
+function stopsOf({ lettering, letters }: LetteringView, scale: number, wording: Wording): Stop[] {
   return lettering.marks.flatMap((mark, i): Stop[] => {
     const at = toMm(mark) * scale
     const inside = (letters[i]?.low ?? 0) * scale
-    return at > 0 ? [{ at, text: formatBare(mark, unit), inside, matters: true }] : []
+    return at > 0 ? [{ at, text: wording.bare(mark), inside, matters: true }] : []
   })
 }
 
@@ -46,9 +46,9 @@ const showsWidths = ({ width }: LetteringView, wants: Wants): boolean =>
   (width === undefined && wants('marks')) || (width !== undefined && wants('size'))
 
 /** Numbers over all letters; none when one of them is wider than its letter. */
-export function widthNumbers(view: LetteringView, scale: number, size: number, unit: Unit): Mark[] {
+export function widthNumbers(view: LetteringView, scale: number, size: number, wording: Wording): Mark[] {
   const small = size * nameShare
-  const texts = view.lettering.widths.map((width) => formatBare(width, unit))
+  const texts = view.lettering.widths.map((width) => wording.bare(width))
   const fits = view.letters.every(
     ({ left, right }, i) => textWidth(texts[i] ?? '', small) + 1 <= (right - left) * scale,
   )
@@ -67,17 +67,23 @@ export function widthNumbers(view: LetteringView, scale: number, size: number, u
  * What is left at both ends, and once what is left between two letters: in one row with the numbers of the ends towards
  * the middle, or else outside the strip; where that is too narrow, with the gap in a row of its own.
  */
-function gapsAbove(view: LetteringView, scale: number, size: number, unit: Unit, row: number): Across[] {
+function gapsAbove(
+  view: LetteringView,
+  scale: number,
+  size: number,
+  wording: Wording,
+  row: number,
+): Across[] {
   const style = { size, row }
-  const gaps = toMm(view.lettering.gap) < 1e-6 ? [] : betweenLetters(view, scale, unit, style)
+  const gaps = toMm(view.lettering.gap) < 1e-6 ? [] : betweenLetters(view, scale, wording, style)
   for (const inwards of [true, false]) {
-    const ends = atEnds(view, scale, unit, style, inwards)
+    const ends = atEnds(view, scale, wording, style, inwards)
     const [left, right] = ends
     if (left && right && meet(reachOf(left), reachOf(right))) continue
     const gap = gaps.find((one) => ends.every((end) => !meet(reachOf(one), reachOf(end))))
     if (gap || gaps.length === 0) return gap ? [...ends, gap] : ends
   }
-  const ends = atEnds(view, scale, unit, style, false)
+  const ends = atEnds(view, scale, wording, style, false)
   return gaps[0] ? [...ends, { ...gaps[0], row: row + 1 }] : ends
 }
 
@@ -88,7 +94,13 @@ const topOf = ({ size }: LetteringView, { high }: ShownLetter, scale: number): n
   (toMm(size.height) - high) * scale
 
 /** The margins that are not zero. */
-function atEnds(view: LetteringView, scale: number, unit: Unit, style: Style, inwards: boolean): Across[] {
+function atEnds(
+  view: LetteringView,
+  scale: number,
+  wording: Wording,
+  style: Style,
+  inwards: boolean,
+): Across[] {
   const [first, last] = [view.letters[0], view.letters.at(-1)]
   if (!first || !last) return []
   const { left, right } = view.margins
@@ -97,7 +109,7 @@ function atEnds(view: LetteringView, scale: number, unit: Unit, style: Style, in
     {
       ...name,
       length: left,
-      text: formatLength(left, unit),
+      text: wording.length(left),
       from: 0,
       to: first.left * scale,
       beyond: inwards ? 'to' : 'from',
@@ -106,7 +118,7 @@ function atEnds(view: LetteringView, scale: number, unit: Unit, style: Style, in
     {
       ...name,
       length: right,
-      text: formatLength(right, unit),
+      text: wording.length(right),
       from: last.right * scale,
       to: toMm(view.size.width) * scale,
       beyond: inwards ? 'from' : 'to',
@@ -117,7 +129,7 @@ function atEnds(view: LetteringView, scale: number, unit: Unit, style: Style, in
 }
 
 /** The gap between each two letters, from the middle of the strip outwards. */
-function betweenLetters(view: LetteringView, scale: number, unit: Unit, style: Style): Across[] {
+function betweenLetters(view: LetteringView, scale: number, wording: Wording, style: Style): Across[] {
   const middle = (toMm(view.size.width) * scale) / 2
   const off = ({ from, to }: Across): number => Math.abs((from + to) / 2 - middle)
   const all = view.letters.slice(1).flatMap((letter, i): Across[] => {
@@ -126,7 +138,7 @@ function betweenLetters(view: LetteringView, scale: number, unit: Unit, style: S
       ...style,
       from: before.right * scale,
       to: letter.left * scale,
-      text: formatLength(view.lettering.gap, unit),
+      text: wording.length(view.lettering.gap),
       beyond,
       inside: [topOf(view, before, scale), topOf(view, letter, scale)],
       colour: colours.rust,
@@ -154,13 +166,13 @@ function whole(
   { size: { width, height } }: LetteringView,
   scale: number,
   size: number,
-  unit: Unit,
+  wording: Wording,
   row: number,
 ): Mark[] {
   const [w, h] = [toMm(width) * scale, toMm(height) * scale]
-  const high = formatLength(height, unit)
+  const high = wording.length(height)
   return [
-    ...across(edges.top(), { from: 0, to: w, text: formatLength(width, unit), size, row }),
+    ...across(edges.top(), { from: 0, to: w, text: wording.length(width), size, row }),
     ...(textWidth(high, size) + 1.5 <= h
       ? across(edges.right(w, h), { from: 0, to: h, text: high, size })
       : []),

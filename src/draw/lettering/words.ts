@@ -1,49 +1,71 @@
-import { listOf } from '../../length/finding.ts'
-import { formatLength, formatLengths, formatSize } from '../../length/format.ts'
-import type { Unit } from '../../length/length.ts'
-import { sentence } from '../flat/words.ts'
+import type { Wording } from '../../wording/wording.ts'
 import type { Entry } from '../legend.ts'
+import { sentence } from '../phrases.ts'
 import type { Wants } from './measures.ts'
 import type { LetteringView } from './view.ts'
 
-const unitName = { in: 'inches', mm: 'millimetres' } as const
+const unitName = { in: 'measures.inches', mm: 'measures.millimetres' } as const
 
 /**
  * What the numbers mean, and what they do not say.
  *
  * @param overEach whether the width of each letter stands over it.
  */
-export function letteringLegend(view: LetteringView, unit: Unit, wants: Wants, overEach: boolean): Entry[] {
+export function letteringLegend(
+  view: LetteringView,
+  wording: Wording,
+  wants: Wants,
+  overEach: boolean,
+): Entry[] {
+  const { say } = wording
   const { lettering, width } = view
   const widths = width
-    ? `each letter is ${formatLength(width, unit)} wide`
+    ? say('figures.letter-width', { width: wording.length(width) })
     : overEach
-      ? 'over each letter: its width'
-      : `widths from left to right: ${formatLengths(lettering.widths, unit)}`
+      ? say('figures.letter-width-over')
+      : say('figures.letter-widths', { widths: wording.lengths(lettering.widths) })
   return [
     ...(wants('marks')
-      ? [{ text: `below: left edges in ${unitName[unit]}, from the left end` }, { text: widths }]
+      ? [{ text: say('figures.letter-marks-below', { unit: say(unitName[wording.unit]) }) }, { text: widths }]
       : []),
-    ...(wants('size') ? [{ text: `${lettering.on}: ${formatSize(view.size, unit)}` }] : []),
+    ...(wants('size')
+      ? [
+          {
+            text: say('figures.size-of', {
+              piece: wording.name(lettering.on),
+              size: wording.size(view.size),
+            }),
+          },
+        ]
+      : []),
   ]
 }
 
 /** What a sighted reader takes from the drawing. */
-export function letteringWords(view: LetteringView, unit: Unit): string {
+export function letteringWords(view: LetteringView, wording: Wording): string {
+  const { say } = wording
   const { lettering, width, margins, stock } = view
   const { letters, marks, widths, gap } = lettering
-  const one = letters.length === 1
-  const wide = width
-    ? `${one ? '' : 'each '}${formatLength(width, unit)} wide`
-    : `${formatLengths(widths, unit)} wide`
-  const margin = margins.left.equals(margins.right)
-    ? `${formatLength(margins.left, unit)} at both ends`
-    : `${formatLength(margins.left, unit)} at the left end and ${formatLength(margins.right, unit)} at the right end`
+  const count = letters.length
   return [
-    `${sentence(lettering.on)}, ${stock.name}, ${formatSize(view.size, unit)}, width first, with the ${one ? 'letter' : 'letters'} ${listOf(letters)}, ${wide}.`,
-    `Left ${one ? 'edge' : 'edges'} at ${formatLengths(marks, unit)} from the left end.`,
-    ...(one ? [] : [`The gap between two letters is ${formatLength(gap, unit)}.`]),
-    `Free: ${margin}.`,
-    ...(view.back ? ['Seen from the outside.'] : []),
+    say('figures.letters-on-strip', {
+      piece: sentence(wording.name(lettering.on)),
+      stock: wording.name(stock.name),
+      size: wording.size(view.size),
+      count,
+      letters: wording.list(letters),
+    }),
+    width
+      ? say('figures.letters-all-wide', { count, width: wording.length(width) })
+      : say('figures.letters-wide', { widths: wording.lengths(widths) }),
+    say('figures.letter-marks', { count, marks: wording.lengths(marks) }),
+    ...(count === 1 ? [] : [say('figures.letter-gap', { gap: wording.length(gap) })]),
+    margins.left.equals(margins.right)
+      ? say('figures.free-at-both', { width: wording.length(margins.left) })
+      : say('figures.free-at-ends', {
+          left: wording.length(margins.left),
+          right: wording.length(margins.right),
+        }),
+    ...(view.back ? [say('figures.seen-from-outside')] : []),
   ].join(' ')
 }

@@ -1,6 +1,5 @@
 import type { Border } from '../../card/card.ts'
-import { formatLength } from '../../length/format.ts'
-import type { Unit } from '../../length/length.ts'
+import type { Wording } from '../../wording/wording.ts'
 import { type Box, boxAround, near } from '../box.ts'
 import { across, type Edge, edges } from '../edge.ts'
 import { colours } from '../ink.ts'
@@ -29,7 +28,7 @@ export interface Measured {
 }
 
 /** Where least lies between, or else where all numbers have room. */
-export function measuredAt(border: Border, placed: Placed, unit: Unit, size: number): Measured {
+export function measuredAt(border: Border, placed: Placed, wording: Wording, size: number): Measured {
   const { region, panel, layer } = placed
   const below = region.bottom - panel.bottom < panel.top - region.top - 1e-6
   const onLeft = panel.left - region.left < region.right - panel.right - 1e-6
@@ -40,7 +39,7 @@ export function measuredAt(border: Border, placed: Placed, unit: Unit, size: num
     bottom: panel.bottom - layer.bottom,
   }
   const need = (side: Side): number => {
-    const text = textOf(border, side, unit)
+    const text = textOf(border, side, wording)
     const room = textWidth(text, size)
     return text === '' || room + 1.5 <= widths[side] ? 0 : room + tail
   }
@@ -56,8 +55,8 @@ export function measuredAt(border: Border, placed: Placed, unit: Unit, size: num
 
 const sides: readonly Side[] = ['left', 'right', 'top', 'bottom']
 
-const textOf = (border: Border, side: Side, unit: Unit): string =>
-  border[side].equals(0) ? '' : formatLength(border[side], unit)
+const textOf = (border: Border, side: Side, wording: Wording): string =>
+  border[side].equals(0) ? '' : wording.length(border[side])
 
 /**
  * Dimensions of the borders that are not zero, outside everything: along the top and up the right, or on the other side
@@ -67,7 +66,7 @@ export function borderMarks(
   border: Border,
   placed: Placed,
   { below, onLeft, inwards }: Measured,
-  unit: Unit,
+  wording: Wording,
   size: number,
 ): Mark[] {
   const { region, panel, layer } = placed
@@ -93,7 +92,7 @@ export function borderMarks(
   }
   return (Object.keys(marks) as Side[]).flatMap((side) => {
     const towards = inwards[side]
-    const text = textOf(border, side, unit)
+    const text = textOf(border, side, wording)
     if (text === '' || towards === undefined) return []
     const towardsEnd = (side === 'left' || side === 'bottom') === towards
     return across(marks[side].edge, {
@@ -138,6 +137,7 @@ export function flushMarks(
   { region, layer }: Placed,
   size: number,
   drawn: readonly Mark[],
+  { say }: Wording,
 ): Mark[] {
   const style = (turned: boolean): LabelStyle => ({
     class: 'flush',
@@ -162,7 +162,7 @@ export function flushMarks(
   return (Object.keys(spots) as (keyof Border)[]).flatMap((edge) => {
     if (!border[edge].equals(0) || !touching[edge]) return []
     const [at, turned] = spots[edge]
-    const mark = label('flush', at, style(turned))
+    const mark = label(say('figures.flush'), at, style(turned))
     const room = boxAround(
       [
         [mark.box.left, mark.box.top],

@@ -1,5 +1,4 @@
-import { formatSize } from '../../length/format.ts'
-import type { Unit } from '../../length/length.ts'
+import type { Wording } from '../../wording/wording.ts'
 import { type Box, boxAround, near } from '../box.ts'
 import { colours, nameShare } from '../ink.ts'
 import { capHeight, label } from '../label.ts'
@@ -22,6 +21,7 @@ export function panelNames(
   { region, panels }: OnPaper,
   { below, onLeft }: Measured,
   size: number,
+  wording: Wording,
 ): Mark[] {
   const small = size * nameShare
   const first = view.creases[0]?.ends
@@ -58,7 +58,7 @@ export function panelNames(
         anchor: 'middle',
         turned: beside,
       } as const
-      const mark = label(name, at, style)
+      const mark = label(wording.name(name), at, style)
       if (marks.some((m) => near(m.box, mark.box, 1.2))) continue
       marks.push(mark)
       break
@@ -73,7 +73,7 @@ export function layerNames(
   placed: OnPaper,
   paint: Paint,
   size: number,
-  unit: Unit,
+  wording: Wording,
   has: Picked,
 ): Mark[] {
   const small = size * nameShare
@@ -84,13 +84,14 @@ export function layerNames(
   const own = { ...(paint.hatch && { ground: paint.tint }), colour: colours.ink }
   return placed.laid.flatMap(([outline = [], ...holes]) => {
     const box = boxAround(outline)
-    const up = view.piece.stock.direction === 'upright' ? upOn([outline, ...holes], lines, small, paint) : []
+    const up =
+      view.piece.stock.direction === 'upright' ? upOn([outline, ...holes], lines, small, paint, wording) : []
     const taken = {
       boxes: [...holes.map((hole) => boxAround(hole)), ...up.map((m) => m.box)],
       lines,
     }
-    const name = has('names') ? [view.piece.name] : []
-    const both = has('size') ? [...name, formatSize(view.piece.size, unit)] : name
+    const name = has('names') ? [wording.name(view.piece.name)] : []
+    const both = has('size') ? [...name, wording.size(view.piece.size)] : name
     const put = (words: readonly string[]) => (words.length > 0 ? nameIn(box, words, small, taken, own) : [])
     const whole = put(both)
     const named = whole.length > 0 ? whole : put(name)

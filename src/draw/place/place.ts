@@ -1,5 +1,5 @@
 import type { Structure } from '../../card/structure.ts'
-import type { Unit } from '../../length/length.ts'
+import type { Wording } from '../../wording/wording.ts'
 import { boxAround } from '../box.ts'
 import { lineInside, lineOutside } from '../clip.ts'
 import { glints } from '../film.ts'
@@ -21,32 +21,37 @@ import { placeLegend, placeWords } from './words.ts'
 type Line = readonly [Spot, Spot]
 
 /** A layer or a span in its place: what it goes on, and how far its edges are from the edges of that. */
-export function drawPlace(view: PlaceView, structure: Structure, unit: Unit, options: FigureOptions): Sheet {
+export function drawPlace(
+  view: PlaceView,
+  structure: Structure,
+  wording: Wording,
+  options: FigureOptions,
+): Sheet {
   const room = { ...usualRoom, ...options }
   const size = (options.text ?? usualText) * point
   const palette = makePalette(structure)
   const [paint, ground] = [palette(view.piece.stock), palette(view.ground.stock, view.back)]
   const has = picked(options.labels)
-  const entries = placeLegend(view, unit, has)
+  const entries = placeLegend(view, wording, has)
   const paperAt = paperFor(view)
   const draw = (scale: number): Mark[] => {
     const placed = paperAt(scale)
-    const measured = measuredAt(view.border, placed, unit, size)
+    const measured = measuredAt(view.border, placed, wording, size)
     const around = [
-      ...(has('borders') ? borderMarks(view.border, placed, measured, unit, size) : []),
-      ...(has('names') ? panelNames(view, placed, measured, size) : []),
+      ...(has('borders') ? borderMarks(view.border, placed, measured, wording, size) : []),
+      ...(has('names') ? panelNames(view, placed, measured, size, wording) : []),
     ]
-    const flush = has('borders') ? flushMarks(view.border, placed, size, around) : []
+    const flush = has('borders') ? flushMarks(view.border, placed, size, around, wording) : []
     const all = [...shapeMarks(placed, paint, ground, scale), ...around, ...flush]
-    const names = layerNames(view, placed, paint, size, unit, has)
+    const names = layerNames(view, placed, paint, size, wording, has)
     return [...all, ...names, ...legend(all, entries, size, room.maxWidth - 1.5)]
   }
   const box = boxAround(view.panels.flatMap((p) => p.loop))
   const long = Math.max(box.right - box.left, box.bottom - box.top)
   return {
     marks: fitted(draw, room, leastAndMost(long, size)),
-    title: `${view.piece.name}, in its place`,
-    alternative: placeWords(view, unit, has),
+    title: wording.say('figures.piece-in-place', { piece: wording.name(view.piece.name) }),
+    alternative: placeWords(view, wording, has),
     ...(options.key !== undefined && { key: options.key }),
   }
 }

@@ -49,7 +49,6 @@ export function spanView(card: Card, piece: Piece, pose: Pose): PlaceView | unde
     laid: [[flatLoop(plate.outline), ...plate.holes.map(flatLoop)]],
     border: spanBorder(structure.plates, piece, first, last),
     raise: first.height,
-    onto: '',
   }
 }
 

@@ -30,8 +30,8 @@ export interface PlaceView {
   readonly border: Border
   /** Height of the foam under it. */
   readonly raise: Length
-  /** How what it goes on is said: `the inside of floor`. */
-  readonly onto: string
+  /** The side of what it goes on, where that is to be said. */
+  readonly onto?: 'inside' | 'outside' | 'back'
 }
 
 /** A layer on its panels, with the piece that these belong to round them. */
@@ -76,7 +76,9 @@ export function layerView(card: Card, layer: Layer): PlaceView | undefined {
       }),
     border: bonds[0]?.turn === 180 ? headOver(layer.border) : layer.border,
     raise: (bonds[0] as (typeof bonds)[number]).height,
-    onto: ground.kind === 'base' ? (back ? 'the outside of' : 'the inside of') : back ? 'the back of' : '',
+    ...(ground.kind === 'base'
+      ? { onto: back ? ('outside' as const) : ('inside' as const) }
+      : back && { onto: 'back' as const }),
   }
 }
 

@@ -1,69 +1,94 @@
-import { listOf } from '../../length/finding.ts'
-import { formatLength, formatSize } from '../../length/format.ts'
 import { isOnGrid } from '../../length/grid.ts'
-import { inches, type Length, type Unit } from '../../length/length.ts'
-import { sentence } from '../flat/words.ts'
+import { inches, type Length } from '../../length/length.ts'
+import type { Wording } from '../../wording/wording.ts'
 import type { Entry } from '../legend.ts'
+import { namesOf, sentence } from '../phrases.ts'
 import type { Picked } from '../picked.ts'
 import type { PlaceView } from './view.ts'
 
 const edges = ['left', 'right', 'top', 'bottom'] as const
 const pairs = [
-  ['left', 'right', 'each side'],
-  ['top', 'bottom', 'top and bottom'],
+  ['left', 'right', 'sides'],
+  ['top', 'bottom', 'ends'],
 ] as const
 
 /** `1/16 in from each side, flush at top and bottom`. */
-function borderWords({ border }: PlaceView, unit: Unit): string {
-  const zero = (x: Length) => x.equals(0)
+function borderWords({ border }: PlaceView, wording: Wording): string {
+  const { say } = wording
   const first = border.left
   if (edges.every((edge) => border[edge].equals(first)))
-    return zero(first) ? 'flush on all four sides' : `${formatLength(first, unit)} from the edge all round`
-  const flush: string[] = []
-  const away: string[] = []
-  for (const [a, b, both] of pairs) {
-    if (border[a].equals(border[b])) {
-      if (zero(border[a])) flush.push(both === 'each side' ? 'both sides' : both)
-      else away.push(`${formatLength(border[a], unit)} from ${both}`)
-    } else
-      for (const edge of [a, b])
-        if (zero(border[edge])) flush.push(`the ${edge}`)
-        else away.push(`${formatLength(border[edge], unit)} from the ${edge}`)
-  }
+    return first.equals(0)
+      ? say('figures.flush-all-round')
+      : say('figures.border-all-round', { border: wording.length(first) })
+  const sides = pairs.flatMap(([a, b, both]): { edge: string; width: Length }[] =>
+    border[a].equals(border[b])
+      ? [{ edge: both, width: border[a] }]
+      : [a, b].map((edge) => ({ edge, width: border[edge] })),
+  )
+  const away = sides.filter(({ width }) => !width.equals(0))
+  const flush = sides.filter(({ width }) => width.equals(0))
   return [
-    ...(away.length > 0 ? [listOf(away)] : []),
-    ...(flush.length > 0 ? [`flush at ${listOf(flush)}`] : []),
+    ...(away.length > 0
+      ? [
+          wording.list(
+            away.map(({ edge, width }) =>
+              say('figures.border-from', { border: wording.length(width), edge }),
+            ),
+          ),
+        ]
+      : []),
+    ...(flush.length > 0
+      ? [
+          say('figures.flush-at', {
+            edges: wording.list(flush.map(({ edge }) => say('figures.flush-edge', { edge }))),
+          }),
+        ]
+      : []),
   ].join(', ')
 }
 
 /** Foam is sold in millimetres or in parts of an inch; a height that no inch ruler has is said in millimetres. */
-const foamHeight = (raise: Length, unit: Unit): string =>
-  formatLength(raise, isOnGrid(raise, inches(1, 64)) ? unit : 'mm')
+const foamHeight = (raise: Length, wording: Wording): string =>
+  (isOnGrid(raise, inches(1, 64)) ? wording : wording.in('mm')).length(raise)
 
 /** What the drawing shows, in a line or two below it. */
-export function placeLegend(view: PlaceView, unit: Unit, has: Picked): Entry[] {
+export function placeLegend(view: PlaceView, wording: Wording, has: Picked): Entry[] {
+  const { say } = wording
   const { panels, elsewhere, raise, back, ground } = view
   const spans = view.laid.length < panels.length
   const others = [...(spans ? [] : panels.slice(1).map((p) => p.name)), ...elsewhere]
   return [
     ...(back
-      ? [{ text: ground.kind === 'base' ? 'seen from the outside of the card' : 'seen from the back' }]
+      ? [{ text: say('figures.seen-from', { side: ground.kind === 'base' ? 'outside' : 'back' }) }]
       : []),
-    ...(has('borders') ? [{ text: borderWords(view, unit) }] : []),
-    ...(has('names') && others.length > 0 ? [{ text: `the same on ${listOf(others)}` }] : []),
-    ...(raise.equals(0) || !has('thickness') ? [] : [{ text: `on foam ${foamHeight(raise, unit)} high` }]),
+    ...(has('borders') ? [{ text: borderWords(view, wording) }] : []),
+    ...(has('names') && others.length > 0
+      ? [{ text: say('figures.the-same-on', { panels: namesOf(others, wording) }) }]
+      : []),
+    ...(raise.equals(0) || !has('thickness')
+      ? []
+      : [{ text: say('figures.on-foam', { height: foamHeight(raise, wording) }) }]),
   ]
 }
 
 /** What a sighted reader takes from the drawing. */
-export function placeWords(view: PlaceView, unit: Unit, has: Picked): string {
-  const { piece, panels, raise, onto } = view
-  const where = listOf([...panels.map((p) => p.name), ...view.elsewhere])
-  const foam = raise.equals(0) || !has('thickness') ? '' : `, on foam ${foamHeight(raise, unit)} high`
-  const reaches = view.laid.length < panels.length
+export function placeWords(view: PlaceView, wording: Wording, has: Picked): string {
+  const { say } = wording
+  const { piece, panels, raise, onto = 'none' } = view
   return [
-    `${sentence(piece.name)}, ${piece.stock.name},${has('size') ? ` ${formatSize(piece.size, unit)} (width first),` : ''}`,
-    `${reaches ? 'reaches across' : 'sits on'} ${onto ? `${onto} ` : ''}${where}${foam}${has('borders') ? `: ${borderWords(view, unit)}` : ''}.`,
-    ...(piece.stock.direction === 'upright' ? ['The pattern stands upright.'] : []),
+    say('figures.in-place', {
+      piece: sentence(wording.name(piece.name)),
+      stock: wording.name(piece.stock.name),
+      sized: has('size') ? 'yes' : 'no',
+      size: wording.size(piece.size),
+      how: view.laid.length < panels.length ? 'across' : 'on',
+      onto,
+      panels: namesOf([...panels.map((p) => p.name), ...view.elsewhere], wording),
+      raised: raise.equals(0) || !has('thickness') ? 'no' : 'yes',
+      height: foamHeight(raise, wording),
+      bordered: has('borders') ? 'yes' : 'no',
+      borders: has('borders') ? borderWords(view, wording) : '',
+    }),
+    ...(piece.stock.direction === 'upright' ? [say('figures.pattern-upright')] : []),
   ].join(' ')
 }

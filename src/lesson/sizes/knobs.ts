@@ -11,6 +11,7 @@ import type { Finding } from '../../length/finding.ts'
 import { nearest } from '../../length/grid.ts'
 import type { Length, Size, Unit } from '../../length/length.ts'
 import { parseMeasure } from '../../length/parse.ts'
+import { wordingOf } from '../../wording/wording.ts'
 import type { Edit } from '../edits.ts'
 
 /** A length of a card block that a cure may turn. */
@@ -65,7 +66,8 @@ interface Names {
 /** The names that a fold's own lengths and the shut size have, and those of another size where these end. */
 function namesAt(fields: Fields, { closed, unit, grid, elsewhere }: Setting): Names {
   const scope = makeScope()
-  const reading: Reading = { scope, findings: [], unit, grid, places: new Map() }
+  const wording = wordingOf('en', unit)
+  const reading: Reading = { scope, findings: [], unit, grid, wording, places: new Map() }
   defineSize(scope, 'closed', () => closed)
   const { style, entries } = foldIn(fields, reading) ?? { entries: new Map<string, Entry>() }
   const cells = Object.entries(style?.parameters ?? {}).map(

@@ -1,5 +1,5 @@
 import { defineScores } from '../../measures.ts'
-import { type Reading, say } from '../../reading.ts'
+import type { Reading } from '../../reading.ts'
 import type { Cell } from '../../scope.ts'
 import type { LaidSheet } from './layout.ts'
 import type { WrittenSheet } from './written.ts'
@@ -13,6 +13,6 @@ export function defineStrips(reading: Reading, { strips }: WrittenSheet, laid: C
       name,
       () => laid().creases.get(name) ?? [],
       () => laid().piece,
-      (x) => say(reading, x),
+      reading.wording,
     )
 }

@@ -10,6 +10,7 @@ import type { FoldStyle } from '../../../card/style.ts'
 import type { Fields } from '../../../card/yaml.ts'
 import { usualGrid } from '../../../length/grid.ts'
 import type { Unit } from '../../../length/length.ts'
+import { wordingOf } from '../../../wording/wording.ts'
 import { starterCard } from '../../../workshop/starter-card.ts'
 
 /** The fold of a card block with the panels that it has there, known before any length is. */
@@ -34,6 +35,7 @@ export function foldOf(fields: Fields, unit: Unit): FoldOfCard | undefined {
     findings: [],
     unit,
     grid: usualGrid[unit],
+    wording: wordingOf('en', unit),
     places: new Map(),
     ...(shape && { shape }),
   }
