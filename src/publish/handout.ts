@@ -10,7 +10,7 @@ import type { Paper } from './page-css.ts'
 import { withSetting } from './page-html.ts'
 import { readPictures } from './pictures.ts'
 import { type Laying, layingOf, printLaid } from './print-made.ts'
-import { NoBrowserError } from './problems.ts'
+import { BrowserError } from './problems.ts'
 import { mustShowCautions } from './safety.ts'
 import { codesFor } from './scan.ts'
 import { loadTheme } from './theme.ts'
@@ -52,7 +52,7 @@ export interface Published {
  *
  * A lesson with errors is not printed: its numbers cannot be relied on.
  *
- * @throws ThemeError, NotOursError, OutsideError; then nothing has been written. NoBrowserError when the PDF cannot be
+ * @throws ThemeError, NotOursError, OutsideError; then nothing has been written. BrowserError when the PDF cannot be
  * made; the page has been written then, if it was wanted.
  */
 export async function publishHandout(
@@ -78,7 +78,7 @@ export async function publishHandout(
     const print = wantsPdf
       ? await printMade(page, options.browser ?? own).catch(async (error: unknown) => {
           // The page is done, and any browser can print it: the work is not lost.
-          if (wantsHtml && error instanceof NoBrowserError) await writeWhole([asFile(page.html)], outside)
+          if (wantsHtml && error instanceof BrowserError) await writeWhole([asFile(page.html)], outside)
           throw error
         })
       : undefined
@@ -137,7 +137,7 @@ export async function makeHandout(
 /**
  * Prints a handout that is made: its PDF, and its page in the setting that was taken for that.
  *
- * @throws NoBrowserError, OutsideError.
+ * @throws BrowserError, OutsideError.
  */
 export async function printMade(
   { html, laying }: MadeHandout,

@@ -10,38 +10,85 @@ export const timeLimit = 30_000
 /** Names lead nowhere, whatever a page asks for; a page is drawn the same with and without a screen. */
 const switches = ['--host-resolver-rules=MAP * ~NOTFOUND', '--font-render-hinting=none', '--disable-gpu']
 
+/** How a browser is started. */
+export interface Starting {
+  /**
+   * Whether whoever starts it sees to it: Ctrl-C then does not end the program, browser and all, and a page that it
+   * could not print is not printed in another one.
+   */
+  readonly isWatched?: boolean
+}
+
 /**
- * Starts a browser without a window, that reaches no network. Close it when done.
+ * Starts a browser without a window, that reaches no network. Close it when done. One that ends at once is
+ * tried once more.
  *
  * @param asked path of a browser; else one is found.
- * @param quitsOnSignals whether Ctrl-C ends the program, browser and all; without it, whoever started it sees to that.
  * @throws NoBrowserError when there is none, or it does not start.
  */
-export async function startBrowser(asked?: string, { quitsOnSignals = true } = {}): Promise<Browser> {
-  const [path, { default: puppeteer }] = await Promise.all([findBrowser(asked), import('puppeteer-core')])
-  // Chromium refuses its sandbox to root, and only to root.
-  const root = process.getuid?.() === 0
+export async function startBrowser(asked?: string, { isWatched = false }: Starting = {}): Promise<Browser> {
+  // What starts it is loaded while it is looked for.
+  const [path] = await Promise.all([findBrowser(asked), import('puppeteer-core')])
+  const start = (): Promise<Browser> => hearing(path, () => launched(path, isWatched))
   try {
-    const browser = await puppeteer.launch({
-      executablePath: path,
-      headless: 'shell',
-      pipe: true,
-      args: [...switches, ...(root ? ['--no-sandbox'] : [])],
-      handleSIGINT: quitsOnSignals,
-      handleSIGTERM: quitsOnSignals,
-      handleSIGHUP: quitsOnSignals,
-      timeout: timeLimit,
-      protocolTimeout: timeLimit,
-    })
+    const browser = await start().catch((error: unknown) => (isLate(error) ? Promise.reject(error) : start()))
     fresh.add(browser)
+    if (!isWatched) starters.set(browser, () => startBrowser(path))
     return browser
   } catch (error) {
     throw new NoBrowserError(
-      `The browser \`${path}\` does not start: ${firstLine(error)}`,
+      isLate(error)
+        ? `The browser \`${path}\` did not answer within ${timeLimit / 1000} s`
+        : `The browser \`${path}\` does not start: ${firstLine(error)}`,
       'Start it by hand to see what is wrong, or name another one in FOLDLORE_BROWSER',
     )
   }
 }
+
+/** Whether the time was up. */
+export const isLate = (error: unknown): boolean =>
+  error instanceof Error && /\btimed out\b|\btimeout\b/i.test(error.message)
+
+/** Starts a program through puppeteer, which does not listen when it cannot be run at all: that would end this program. */
+function hearing<T>(path: string, start: () => Promise<T>): Promise<T> {
+  return new Promise((done, fail) => {
+    const hear = (error: NodeJS.ErrnoException): void => {
+      if (error.path !== path || !error.syscall?.startsWith('spawn')) throw error
+      fail(new Error(cannotRun[error.code ?? ''] ?? error.message))
+    }
+    process.on('uncaughtException', hear)
+    start()
+      .then(done, fail)
+      .finally(() => process.off('uncaughtException', hear))
+  })
+}
+
+const cannotRun: Readonly<Record<string, string>> = {
+  EACCES: 'it is no program that you may run',
+  ENOENT: 'what it is run with is not there',
+}
+
+async function launched(path: string, isWatched: boolean): Promise<Browser> {
+  const { default: puppeteer } = await import('puppeteer-core')
+  // Chromium refuses its sandbox to root, and only to root.
+  const root = process.getuid?.() === 0
+  return puppeteer.launch({
+    executablePath: path,
+    headless: 'shell',
+    pipe: true,
+    args: [...switches, ...(root ? ['--no-sandbox'] : [])],
+    handleSIGINT: !isWatched,
+    handleSIGTERM: !isWatched,
+    handleSIGHUP: !isWatched,
+    timeout: timeLimit,
+    protocolTimeout: timeLimit,
+  })
+}
+
+const starters = new WeakMap<Browser, () => Promise<Browser>>()
+
+/** What starts another browser like this one; undefined when somebody else sees to it. */
+export const starterOf = (browser: Browser): (() => Promise<Browser>) | undefined => starters.get(browser)
 
 /** Browsers whose first page nobody has used yet. */
 const fresh = new WeakSet<Browser>()

@@ -1,10 +1,11 @@
-import { mkdir, open, readFile, rename, rm, stat } from 'node:fs/promises'
+import { mkdir, open, rename, rm, stat } from 'node:fs/promises'
 import { dirname } from 'node:path'
+import { readWhole } from './read-file.ts'
 
 /** The disk, as far as publishing needs it. Each call fails as `node:fs` does, with a `code`. */
 export interface Outside {
-  /** The whole file. */
-  read(path: string): Promise<Uint8Array>
+  /** The whole file; one that has more than `most` bytes may be refused with the code `EFBIG` before it is read. */
+  read(path: string, most?: number): Promise<Uint8Array>
   /** Writes a file that is not there yet, and returns once it lies on the disk. */
   create(path: string, data: Uint8Array): Promise<void>
   /** Moves a file, in place of another if there is one. */
@@ -17,7 +18,7 @@ export interface Outside {
 
 /** The disk of this computer. */
 export const disk: Outside = {
-  read: (path) => readFile(path),
+  read: readWhole,
   async create(path, data) {
     const file = await open(path, 'wx')
     try {

@@ -1,9 +1,9 @@
 import type { Browser, HTTPRequest, Page } from 'puppeteer-core'
-import { openPage, startBrowser, stopBrowser, timeLimit } from './launch.ts'
+import { isLate, openPage, startBrowser, starterOf, stopBrowser, timeLimit } from './launch.ts'
 import { layoutOf } from './layout.ts'
 import { trial } from './page-ends.ts'
 import { markOurs } from './pdf-mark.ts'
-import { OutsideError } from './problems.ts'
+import { PrintError } from './problems.ts'
 import { bestLayout, type Layout } from './setting.ts'
 
 /** A printed page. */
@@ -21,7 +21,7 @@ export interface Print {
  *
  * @param html the whole page; its `@page` says the size of the paper.
  * @param browser one that runs, or will; without it one is started and closed again.
- * @throws NoBrowserError, or OutsideError when the browser cannot print the page or takes too long.
+ * @throws NoBrowserError, or PrintError when the browser, and another one after it, cannot print the page or takes too long.
  */
 export const printPdf = (html: string, browser?: Browser | Promise<Browser>): Promise<Uint8Array> =>
   inPage(html, browser, async (page) => markOurs(await pdfOf(page)))
@@ -74,36 +74,52 @@ async function firstWithin(
   return settings[low]
 }
 
+/** Prints in a browser, and when that fails, once more in another one, where we know how to start it. */
 async function inPage<T>(
   html: string,
   browser: Browser | Promise<Browser> | undefined,
   print: (page: Page) => Promise<T>,
 ): Promise<T> {
-  if (!browser) {
-    const own = await startBrowser()
-    try {
-      return await inPage(html, own, print)
-    } finally {
-      await stopBrowser(own)
-    }
-  }
-  const running = await browser
+  const running = await (browser ?? startBrowser())
+  const start = starterOf(running)
   try {
-    const page = await openPage(running)
-    try {
-      await Promise.all([page.setJavaScriptEnabled(false), page.setRequestInterception(true)])
-      page.on('request', refuse)
-      await page.setContent(html, { waitUntil: 'load', timeout: timeLimit })
-      return await print(page)
-    } finally {
-      await page.close()
-    }
+    return await inBrowser(html, running, print)
   } catch (error) {
-    throw new OutsideError(
-      `The browser could not print the page: ${error instanceof Error ? error.message : error}`,
-      'Try again, or name another browser in FOLDLORE_BROWSER',
-    )
+    if (!start) throw printError(error)
+    // Whatever is the matter with it, it prints nothing more.
+    await stopBrowser(running)
+  } finally {
+    if (!browser) await stopBrowser(running)
   }
+  const another = await start()
+  try {
+    return await inBrowser(html, another, print)
+  } catch (error) {
+    throw printError(error)
+  } finally {
+    await stopBrowser(another)
+  }
+}
+
+async function inBrowser<T>(html: string, browser: Browser, print: (page: Page) => Promise<T>): Promise<T> {
+  const page = await openPage(browser)
+  await Promise.all([page.setJavaScriptEnabled(false), page.setRequestInterception(true)])
+  page.on('request', refuse)
+  await page.setContent(html, { waitUntil: 'load', timeout: timeLimit })
+  const printed = await print(page)
+  await page.close()
+  return printed
+}
+
+/** What happened to a browser, in plain words. */
+function printError(error: unknown): PrintError {
+  const said = error instanceof Error ? error.message : String(error)
+  const what = isLate(error)
+    ? `did not answer within ${timeLimit / 1000} s`
+    : /\b(closed|detached|crashed)\b/i.test(said)
+      ? 'ended while it printed the page'
+      : `could not print the page: ${said}`
+  return new PrintError(`The browser ${what}`, 'Try again, or name another browser in FOLDLORE_BROWSER')
 }
 
 async function bestPrint(page: Page): Promise<Print> {

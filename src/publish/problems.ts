@@ -9,9 +9,19 @@ export class OutsideError extends Error {
   }
 }
 
+/** A PDF cannot be made, and whatever needs no browser can: what there is of it is not lost. */
+export class BrowserError extends OutsideError {
+  override readonly name: string = 'BrowserError'
+}
+
 /** There is no browser to print with, or the one there is does not start. */
-export class NoBrowserError extends OutsideError {
+export class NoBrowserError extends BrowserError {
   override readonly name = 'NoBrowserError'
+}
+
+/** A browser could not print a page, nor could another that was started in its place. */
+export class PrintError extends BrowserError {
+  override readonly name = 'PrintError'
 }
 
 /** A file stands where the print should go, and foldlore did not make it. */

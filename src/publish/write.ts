@@ -1,5 +1,6 @@
 import { randomUUID } from 'node:crypto'
 import { basename, dirname, join } from 'node:path'
+import { withDrafts } from './drafts.ts'
 import { drawingMarks, htmlMark, pdfMark } from './our-marks.ts'
 import type { Outside } from './outside.ts'
 import { NotOursError, OutsideError } from './problems.ts'
@@ -51,7 +52,7 @@ export interface FileToWrite {
 export async function writeWhole(files: readonly FileToWrite[], outside: Outside): Promise<void> {
   const drafts = files.map(({ path }) => join(dirname(path), `.${basename(path)}.${randomUUID()}.part`))
   let current = files[0]?.path ?? ''
-  try {
+  const write = async (): Promise<void> => {
     for (const [i, { path, data }] of files.entries()) {
       current = path
       await outside.makeFolder(dirname(path))
@@ -61,11 +62,16 @@ export async function writeWhole(files: readonly FileToWrite[], outside: Outside
       current = path
       await outside.rename(drafts[i] ?? '', path)
     }
-  } catch (error) {
-    // The first mistake is the one to tell, whatever happens to the drafts.
-    for (const draft of drafts) await outside.remove(draft).catch(() => {})
-    throw plainError(error, `Cannot write \`${current}\``)
   }
+  await withDrafts(drafts, async () => {
+    try {
+      await write()
+    } catch (error) {
+      // The first mistake is the one to tell, whatever happens to the drafts.
+      for (const draft of drafts) await outside.remove(draft).catch(() => {})
+      throw plainError(error, `Cannot write \`${current}\``)
+    }
+  })
 }
 
 const codeOf = (error: unknown): string | undefined => (error as NodeJS.ErrnoException | undefined)?.code
@@ -82,6 +88,10 @@ const reasons: Record<string, readonly [what: string, cure: string]> = {
   ENAMETOOLONG: ['the name is too long', 'Choose a shorter name'],
   ENOENT: ['no folder can be made there', 'Choose a folder of your own'],
   EBUSY: ['another program holds the file open', 'Close it there and try again'],
+  EFBIG: ['the disk takes no file as large as that', 'Choose a folder on another disk'],
+  ELOOP: ['its links lead round in a circle', 'Choose another folder'],
+  EIO: ['the disk, or what is in its place, answers with a mistake', 'Choose a folder on another disk'],
+  ETIMEDOUT: ['a pipe has that name', 'Choose another name'],
   EMFILE: ['too many files are open', 'Close some programs and try again'],
 }
 

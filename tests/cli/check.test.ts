@@ -48,7 +48,10 @@ test('--quiet tells errors only', async () => {
 
 test('a lesson that is not there is told, the others are checked, and the exit code is 3', async () => {
   const { code, out, err } = await foldlore(['check', 'none.md', 'broken.md'], files)
-  expect([code, err]).toEqual([3, 'foldlore: Cannot read `none.md`: there is no such file\n'])
+  expect([code, err]).toEqual([
+    3,
+    'foldlore: Cannot read `none.md`: there is no such file\n  Check the folder and the name\n',
+  ])
   expect(out).toContain('broken.md:27:')
 })
 

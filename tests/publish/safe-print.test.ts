@@ -56,7 +56,7 @@ test('a page that loads another one is not printed as that other one', async () 
 test('a browser that is gone is told in plain words', async () => {
   const gone = { newPage: () => Promise.reject(new Error('Connection closed.')) } as never
   await expect(printPdf('<p>A</p>', gone)).rejects.toMatchObject({
-    name: 'OutsideError',
-    message: 'The browser could not print the page: Connection closed.',
+    name: 'PrintError',
+    message: 'The browser ended while it printed the page',
   })
 })

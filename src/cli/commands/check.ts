@@ -25,6 +25,7 @@ import { wishesOf } from '../lesson-file.ts'
 import type { Outside } from '../outside.ts'
 import { exitCodes, UsageError } from '../problems.ts'
 import { readText } from '../read-text.ts'
+import { told } from '../told.ts'
 
 interface Checked extends CheckedFile {
   /** With `--fix`: the plain numbers that have a name now. */
@@ -70,7 +71,7 @@ export const check: Action = async (paths, options, outside) => {
     }
     if (!options.quiet && files.length > 0) outside.stdout(`${summary(files)}\n`)
   }
-  for (const error of unread) outside.stderr(`foldlore: ${error.message}\n`)
+  for (const error of unread) outside.stderr(`foldlore: ${told(error)}\n`)
   if (unread.length > 0) return exitCodes.outside
   return checked.some(({ findings }) => hasErrors(findings)) ? exitCodes.lessonErrors : exitCodes.done
 }

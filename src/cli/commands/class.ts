@@ -1,7 +1,7 @@
 import { dirname, extname } from 'node:path'
 import { type Finding, hasErrors } from '../../length/finding.ts'
 import { startBrowser, stopBrowser } from '../../publish/launch.ts'
-import { NoBrowserError } from '../../publish/problems.ts'
+import { BrowserError } from '../../publish/problems.ts'
 import { mayWrite, writeWhole } from '../../publish/write.ts'
 import { type ClassWork, workOut } from '../../workshop/class/class-work.ts'
 import { tellWritten } from '../answer.ts'
@@ -52,7 +52,7 @@ async function makeAll(
   prints: readonly ClassPrint[],
   options: Options,
   outside: Outside,
-): Promise<NoBrowserError | undefined> {
+): Promise<BrowserError | undefined> {
   const held = holdFiles(outside)
   const browser = startBrowser(printSettings(options, outside).browserPath)
   browser.catch(() => {})
@@ -78,18 +78,25 @@ async function makeAll(
   }
 }
 
-/** Prints one thing after the other. That no browser was found is told when the pages of all of them are there. */
+/**
+ * Prints one thing after the other. That a browser was not found, or failed, is told when the pages of all of them are
+ * there.
+ */
 async function printAll(
   prints: readonly ClassPrint[],
   press: Press,
   tell: (print: ClassPrint, i: number) => void,
-): Promise<NoBrowserError | undefined> {
-  let noBrowser: NoBrowserError | undefined
+): Promise<BrowserError | undefined> {
+  let noBrowser: BrowserError | undefined
+  let { browser } = press
   for (const [i, print] of prints.entries()) {
     tell(print, i)
-    await print.print(press).catch((error: unknown) => {
-      if (!(error instanceof NoBrowserError)) throw error
+    await print.print({ ...press, browser }).catch((error: unknown) => {
+      if (!(error instanceof BrowserError)) throw error
       noBrowser = error
+      // One that failed is not waited for again and again.
+      browser = Promise.reject(error)
+      browser.catch(() => {})
     })
   }
   return noBrowser

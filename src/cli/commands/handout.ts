@@ -2,7 +2,7 @@ import { dirname } from 'node:path'
 import { hasErrors } from '../../length/finding.ts'
 import { publishHandout } from '../../publish/handout.ts'
 import { withOfferedFigures } from '../../publish/offered-figures.ts'
-import { NoBrowserError } from '../../publish/problems.ts'
+import { BrowserError } from '../../publish/problems.ts'
 import { findingJson } from '../../workshop/finding-json.ts'
 import { asJson, tellWritten } from '../answer.ts'
 import type { Action } from '../commands.ts'
@@ -28,7 +28,7 @@ export const handout: Action = async ([path = ''], options, outside) => {
     }
     return hasErrors(findings) ? exitCodes.lessonErrors : exitCodes.done
   } catch (error) {
-    if (error instanceof NoBrowserError && pages.html) tellWritten([`${pages.out}.html`], options, outside)
+    if (error instanceof BrowserError && pages.html) tellWritten([`${pages.out}.html`], options, outside)
     throw error
   }
 }

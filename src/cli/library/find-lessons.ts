@@ -1,6 +1,7 @@
-import { readdir, readFile } from 'node:fs/promises'
+import { readdir } from 'node:fs/promises'
 import { join, relative, resolve, sep } from 'node:path'
 import { whatFile } from '../../desk/server/what-file.ts'
+import { readWhole } from '../../publish/read-file.ts'
 import { hashOf } from './hashes.ts'
 
 /** A Markdown file that is a lesson. */
@@ -46,7 +47,7 @@ export async function findLessons(folder: string, leftOut: readonly string[]): P
       if (entry.isDirectory() && depth < deepest) await look(place, depth + 1)
       else if ((entry.isFile() || entry.isSymbolicLink()) && /\.md$/i.test(entry.name)) {
         const path = relative(folder, place).split(sep).join('/')
-        const bytes = await readFile(place).catch(() => undefined)
+        const bytes = await readWhole(place).catch(() => undefined)
         const isLesson = bytes && whatFile(path, new TextDecoder().decode(bytes))?.kind === 'lesson'
         if (isLesson) lessons.push({ path, place, bytes, hash: hashOf(bytes) })
         else notes.push(path)

@@ -47,7 +47,7 @@ export function withProgram() {
     )
     return { child, ended, said: () => out + err }
   }
-  return { start, run: (...argv: string[]) => start(argv).ended }
+  return { start, run: (...argv: string[]) => start(argv).ended, program: () => join(place, 'main.js') }
 }
 
 /** A folder with these files, taken away at the end. */

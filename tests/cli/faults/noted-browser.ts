@@ -1,0 +1,41 @@
+import { chmodSync, existsSync, readFileSync, writeFileSync } from 'node:fs'
+import { join } from 'node:path'
+import process from 'node:process'
+import { findBrowser } from '../../../src/publish/browser.ts'
+
+const real = await findBrowser()
+
+/** A setting for a browser that notes its process in a file when it is started, and is then the real one. */
+export function noting(folder: string, file: string): Readonly<Record<string, string>> {
+  return { FOLDLORE_BROWSER: script(folder, `echo $$ >> '${file}'\nexec '${real}' "$@"`) }
+}
+
+/** A program of a few lines for the shell. */
+export function script(folder: string, lines: string): string {
+  const place = join(folder, 'browser.sh')
+  writeFileSync(place, `#!/bin/sh\n${lines}\n`)
+  chmodSync(place, 0o755)
+  return place
+}
+
+/** The processes that were noted, in their order. */
+export const pidsIn = (file: string): number[] =>
+  existsSync(file) ? readFileSync(file, 'utf8').trim().split('\n').map(Number) : []
+
+/** Comes when a process is gone, and not even waits to be told of its end. */
+export async function gone(pid: number, most = 5000): Promise<void> {
+  const end = Date.now() + most
+  while (isThere(pid)) {
+    if (Date.now() > end) throw new Error(`Process ${pid} is still there`)
+    await new Promise((done) => setTimeout(done, 20))
+  }
+}
+
+const isThere = (pid: number): boolean => {
+  try {
+    process.kill(pid, 0)
+    return true
+  } catch {
+    return false
+  }
+}
