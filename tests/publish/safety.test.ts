@@ -52,6 +52,21 @@ test('what the lesson says itself is not printed twice, and nothing is printed w
   expect(await page(plainLesson('1. Fold it.'))).not.toContain(closingAdvice)
 })
 
+test.each([
+  ['de', 'Bastelmesser'],
+  ['fr', 'cutter'],
+  ['es', 'cúter'],
+])('a lesson in %s has the caution on its page in its language', async (lang, knife) => {
+  const supplies = ['```supplies', 'shared:', `  ${knife}: 1`, '```', '', '1. x'].join('\n')
+  const html = await page(plainLesson(supplies, `lang: ${lang}\n`))
+  const own = wordingOf(lang, 'mm')
+  for (const key of ['cautions.blades', 'cautions.closing'] as const) {
+    expect(times(html, own.say(key))).toBe(1)
+    expect(times(html, say(key))).toBe(0)
+  }
+  expect(times(html, `<dt>${own.say('cautions.blades-title')}</dt>`)).toBe(1)
+})
+
 test('a rule that is allowed hides the finding and prints the caution', async () => {
   const html = await page(everything('allow: {no-caution: We speak of it.}\n'))
   expect(times(html, '<dt>Blades</dt>')).toBe(1)
