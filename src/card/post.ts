@@ -1,19 +1,22 @@
 import { listOf } from '../length/finding.ts'
-import { type Length, larger, plus, type Size, smaller, times } from '../length/length.ts'
+import { type Length, larger, plus, type Size, smaller, times, type Unit } from '../length/length.ts'
+import { wordingOf } from '../wording/wording.ts'
 import type { Envelope } from './card.ts'
 import { type Fit, snuggest } from './envelopes/fits.ts'
-import { fullName, type Series } from './envelopes/standard.ts'
+import { fullName, type Series, type StandardEnvelope } from './envelopes/standard.ts'
 import { figuresFrom, letterPosts } from './post/countries.ts'
-import { type Classed, classify, type Item } from './post/rules.ts'
+import { type Classed, classify, type FiguresDate, type Item } from './post/rules.ts'
+import { dateWords, missWords } from './post/words.ts'
 
 /** How a card posts in one country. */
 export interface Posting extends Classed {
   readonly country: string
   readonly key: string
-  /** What it is posted in: its own envelope, a standard one by its name, or none. */
-  readonly inside: string
-  /** When the country's figures were published or read. */
-  readonly asOf: string
+  /** In which the country's limits are told. */
+  readonly unit: Unit
+  /** What it is posted in: the envelope made for it, a standard one, or none. */
+  readonly inside: 'own' | StandardEnvelope | 'none'
+  readonly asOf: FiguresDate
 }
 
 export interface PostInput {
@@ -36,18 +39,21 @@ const sheetsDeep = 5
  */
 export const postings = (input: PostInput): Posting[] =>
   letterPosts.map((post) => {
-    const { country, key, asOf, shops } = post
+    const { country, key, unit, asOf, shops } = post
     const { size, inside, sheets } = wrapped(input, shops)
     const thick = plus(input.thickness, times(input.paper, sheets))
-    return { country, key, asOf, inside, ...classify(post, itemOf(size, thick), sheets === 0) }
+    return { country, key, unit, asOf, inside, ...classify(post, itemOf(size, thick), sheets === 0) }
   })
 
-function wrapped({ closed, envelope, fits }: PostInput, shops: Series) {
-  if (envelope) return { size: envelope.outside, inside: 'its own envelope', sheets: sheetsDeep }
+function wrapped(
+  { closed, envelope, fits }: PostInput,
+  shops: Series,
+): { size: Size; inside: Posting['inside']; sheets: number } {
+  if (envelope) return { size: envelope.outside, inside: 'own', sheets: sheetsDeep }
   const fit = snuggest(fits, shops).at(-1) ?? fits[0]
   return fit
-    ? { size: fit.envelope.size, inside: fullName(fit.envelope), sheets: sheetsDeep }
-    : { size: closed, inside: 'no envelope', sheets: 0 }
+    ? { size: fit.envelope.size, inside: fit.envelope, sheets: sheetsDeep }
+    : { size: closed, inside: 'none', sheets: 0 }
 }
 
 const itemOf = ({ width, height }: Size, thick: Length): Item => ({
@@ -57,13 +63,22 @@ const itemOf = ({ width, height }: Size, thick: Length): Item => ({
 })
 
 /** `large letter (6 mm thick, at most 5 mm), up to 750 g`. */
-export function postingText({ name, why, weight }: Posting): string {
+export function postingText(posting: Posting): string {
+  const { name, weight } = posting
+  const why = whyText(posting)
   const because = why.length > 0 ? ` (${why.join('; ')})` : ''
   return `${name}${because}${weight === undefined ? '' : `, up to ${weight}`}`
 }
 
 /** What to say with figures that change. */
-export const askTheCarrier = (asOf: string): string => `figures: ${asOf}; ask the carrier`
+export const askTheCarrier = (asOf: FiguresDate): string => `figures: ${asOfText(asOf)}; ask the carrier`
+
+/** In English, as names and programs have it: why it is not in the first class, and in what it is posted. */
+export const whyText = ({ why, unit }: Posting): string[] =>
+  why.map((miss) => missWords(miss, wordingOf('en-GB', unit)))
+export const insideText = ({ inside }: Posting): string =>
+  inside === 'own' ? 'its own envelope' : inside === 'none' ? 'no envelope' : fullName(inside)
+export const asOfText = (asOf: FiguresDate): string => dateWords(asOf, wordingOf('en-GB', 'mm'))
 
 /** All countries in a line. */
 export const postText = (all: readonly Posting[]): string =>

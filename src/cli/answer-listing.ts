@@ -42,11 +42,11 @@ export async function answerListing(
   }
   if (tables && ending === '.csv') {
     const { tablesCsv } = await import('../workshop/table-csv.ts')
-    return answer(tablesCsv(await tables()), options, outside)
+    return answer(tablesCsv(await tables(), from.wording), options, outside)
   }
   if (tables && ending === '.xlsx') {
     const { writeWorkbook } = await import('./write-workbook.ts')
-    return writeWorkbook(output, listing().title, await tables(), options, outside)
+    return writeWorkbook(output, listing().title, await tables(), from.wording, options, outside)
   }
   const { printListing } = await import('./commands/printing.ts')
   await printListing(listing(), lesson, from, options, outside)

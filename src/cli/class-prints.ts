@@ -3,6 +3,7 @@ import type { Browser } from 'puppeteer-core'
 import type { Finding } from '../length/finding.ts'
 import { publishHandout } from '../publish/handout.ts'
 import { slug } from '../publish/slug.ts'
+import type { Wording } from '../wording/wording.ts'
 import { classKitListing } from '../workshop/class/class-kit-listing.ts'
 import type { ClassWork } from '../workshop/class/class-work.ts'
 import { attendanceListing, packingListing } from '../workshop/class/packing.ts'
@@ -45,44 +46,39 @@ export function classPrints(
   work: ClassWork,
   found: (path: string, findings: readonly Finding[]) => void,
 ): ClassPrint[] {
-  const { path, title, unit, file, lessons, first, plan, kit, run, labels } = work
+  const { path, title, wording, file, lessons, first, plan, kit, run, labels } = work
+  const { say } = wording
   const all = lessons.map(({ lesson }) => lesson)
   const list = (heading: string, what: string, listing: () => Listing): ClassPrint => ({
     title: heading,
     what,
     print: ({ options, outside, browser }) =>
-      printListing(listing(), first.lesson, { path, what, lessons: all }, options, outside, browser),
+      printListing(listing(), first.lesson, { path, what, wording, lessons: all }, options, outside, browser),
   })
   return [
-    list('Kit and shopping list', 'kit', () => classKitListing(kit)),
+    list(say('class.print', { print: 'kit' }), 'kit', () => classKitListing(kit)),
     {
-      title: 'Cutting plan',
+      title: say('class.print', { print: 'sheets' }),
       what: 'sheets',
       print: ({ options, outside, browser }) =>
-        printSheets({ title, path, unit }, plan, lessons, options, outside, browser),
+        printSheets({ title, path, wording }, plan, lessons, options, outside, browser),
     },
-    list('For the evening before', 'prepare', () =>
-      preparationListing(prepareClass(file, lessons, plan), unit),
+    list(say('class.print', { print: 'prepare' }), 'prepare', () =>
+      preparationListing(prepareClass(file, lessons, plan), wording),
     ),
-    list('Run sheet', 'run-sheet', () => runSheetListing(run)),
-    ...handouts(path, lessons, found),
+    list(say('class.run-sheet'), 'run-sheet', () => runSheetListing(run)),
+    ...handouts(path, lessons, wording, found),
     {
-      title: 'Labels',
+      title: say('class.print', { print: 'labels' }),
       what: 'labels',
       print: async ({ options, outside, browser }) =>
-        void (await printKitLabels(
-          { path, title },
-          labels,
-          file.labels,
-          first.lesson,
-          options,
-          outside,
-          browser,
-        )),
+        void (await printKitLabels({ path, title, wording }, labels, file.labels, options, outside, browser)),
     },
-    list('Packing list', 'packing', () => packingListing(title, labels, kit.tables)),
+    list(say('class.print', { print: 'packing' }), 'packing', () =>
+      packingListing(title, labels, kit.tables, wording),
+    ),
     ...(file.guests.length > 0
-      ? [list('Who comes', 'attendance', () => attendanceListing(title, file))]
+      ? [list(say('class.who-comes'), 'attendance', () => attendanceListing(title, file, wording))]
       : []),
   ]
 }
@@ -91,6 +87,7 @@ export function classPrints(
 function handouts(
   path: string,
   lessons: readonly TaughtFile[],
+  { say }: Wording,
   found: (path: string, findings: readonly Finding[]) => void,
 ): ClassPrint[] {
   const names = lessons.map((one) => slug(basename(one.path, extname(one.path))))
@@ -100,7 +97,7 @@ function handouts(
     const nth = names.slice(0, i).filter((other) => other === name).length
     const what = `step-sheet-${name}${nth > 0 ? `-${nth + 1}` : ''}`
     return {
-      title: `Step sheet: ${lesson.frontMatter.title}`,
+      title: say('class.step-sheet', { title: lesson.frontMatter.title }),
       what,
       async print({ options, outside, browser }) {
         const pages = await pagesFor(path, what, options, outside)

@@ -15,12 +15,13 @@ import { printSettings } from './print-settings.ts'
 
 /** The page that leads to everything for the day of a class: what there is to look at and to print. */
 export async function dayPage(
-  { path, title, file, run, first }: ClassWork,
+  { path, title, file, run, wording }: ClassWork,
   prints: readonly ClassPrint[],
   files: readonly FileToWrite[],
   options: Options,
   outside: Outside,
 ): Promise<Uint8Array> {
+  const { say } = wording
   const { theme, paper } = printSettings(options, outside)
   const css = await loadStyle(theme)
   const names = new Set(files.map((one) => basename(one.path)))
@@ -29,7 +30,7 @@ export async function dayPage(
       const name = basename((await pagesFor(path, print.what, options, outside)).out)
       return h('tr', [
         h('th', { scope: 'row' }, print.title),
-        h('td', link(`${name}.html`, 'page', print.title, names)),
+        h('td', link(`${name}.html`, say('class.page'), print.title, names)),
         h('td', link(`${name}.pdf`, 'PDF', print.title, names)),
       ])
     }),
@@ -41,28 +42,34 @@ export async function dayPage(
       { className: ['front'] },
       h('div', [
         h('h1', title),
-        h('p', { className: ['summary'] }, `For ${people(file.people)}. ${runSheetListing(run).intro}`),
+        h(
+          'p',
+          { className: ['summary'] },
+          `${say('class.for-people', { people: file.people, spare: 0 })} ${runSheetListing(run).intro}`,
+        ),
       ]),
     ),
     h('section', { className: ['cutting'] }, [
-      h('h2', 'Everything for the day'),
+      h('h2', say('class.everything')),
       h('table', { className: ['pieces'] }, [
         h(
           'thead',
           h(
             'tr',
-            ['what', 'to look at', 'to print'].map((head) => h('th', { scope: 'col' }, head)),
+            [say('kit.what'), say('class.to-look-at'), say('class.to-print')].map((head) =>
+              h('th', { scope: 'col' }, head),
+            ),
           ),
         ),
         h('tbody', rows),
       ]),
       ...(workbook
-        ? [h('p', ['All lists as a workbook: ', h('a', { href: hrefOf(workbook) }, workbook)])]
+        ? [h('p', [`${say('class.as-workbook')} `, h('a', { href: hrefOf(workbook) }, workbook)])]
         : []),
     ]),
   ])
   const brand = await brandFor(path, undefined, { ...options, quiet: true }, outside)
-  const head = { ...brand, title, lang: first.lesson.frontMatter.lang, foot: { title, print: '' } }
+  const head = { ...brand, title, lang: wording.lang, foot: { title, print: '' } }
   const html = await handoutHtml(head, { css, body: () => toHtml(body) }, { paper })
   return new TextEncoder().encode(html)
 }
@@ -73,5 +80,3 @@ const link = (name: string, words: string, of: string, names: ReadonlySet<string
 
 /** Beside the page. */
 const hrefOf = (name: string): string => `./${encodeURIComponent(name)}`
-
-const people = (n: number): string => `${n} ${n === 1 ? 'person' : 'people'}`

@@ -1,4 +1,5 @@
-import type { Unit } from '../length/length.ts'
+import type { Wording } from '../wording/wording.ts'
+import { classWording } from '../workshop/class/class-wording.ts'
 import { type ClassPlan, planClass } from '../workshop/class/plan-class.ts'
 import type { ReadClass, TaughtFile } from '../workshop/class/read-with-lessons.ts'
 import { classFrom, tellClass } from './class-from.ts'
@@ -11,8 +12,8 @@ import { timeLimit } from './time-limit.ts'
 /** A class that has been read, and the cutting plan of it. */
 export interface PlannedClass extends Pick<ReadClass, 'file' | 'lessons'> {
   readonly first: TaughtFile
-  /** That of its first lesson, in which lists about all of it are. */
-  readonly unit: Unit
+  /** How lists about all of it speak. */
+  readonly wording: Wording
   readonly plan: ClassPlan
 }
 
@@ -32,9 +33,13 @@ export async function plannedClass(
   const { file, lessons } = read
   const [first] = lessons
   if (!tellClass(read, options, outside) || !first) return undefined
-  const { unit } = first.lesson
+  const wording = classWording(file, lessons)
   const signal = timeLimit(options.within)
-  const plan = await planClass(file, lessons, { unit, signal, progress: planProgress(options, outside) })
+  const plan = await planClass(file, lessons, {
+    unit: wording.unit,
+    signal,
+    progress: planProgress(options, outside),
+  })
   tellStopped(signal, plan, options, outside)
-  return { file, lessons, first, unit, plan }
+  return { file, lessons, first, wording, plan }
 }

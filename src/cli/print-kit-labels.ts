@@ -1,10 +1,10 @@
 import type { Browser } from 'puppeteer-core'
-import type { FilledLesson } from '../lesson/lesson.ts'
 import { labelsHtml } from '../publish/kit-labels.ts'
 import type { Paper } from '../publish/page-css.ts'
 import { printPdf } from '../publish/pdf.ts'
 import { OutsideError } from '../publish/problems.ts'
 import { atRealSize } from '../publish/real-size.ts'
+import type { Wording } from '../wording/wording.ts'
 import type { LabelSheet } from '../workshop/class/class-file.ts'
 import type { KitLabel } from '../workshop/class/kit-labels.ts'
 import type { Options } from './flags.ts'
@@ -18,16 +18,15 @@ import { type Printing, printPages } from './print-pages.ts'
  * @throws OutsideError when they do not go on the sheet, and what `printPages` throws.
  */
 export function printKitLabels(
-  { path, title }: { readonly path: string; readonly title: string },
+  about: { readonly path: string; readonly title: string; readonly wording: Wording },
   labels: readonly KitLabel[],
   sheet: LabelSheet,
-  lesson: FilledLesson,
   options: Options,
   outside: Outside,
   browser?: Promise<Browser>,
 ): Promise<string[]> {
   const html = async (theme: string, paper: Paper): Promise<string> => {
-    const page = await labelsHtml({ title, lang: lesson.frontMatter.lang }, labels, sheet, paper, theme)
+    const page = await labelsHtml(about, labels, sheet, paper, theme)
     if (page !== 'no room' && page !== 'too small') return page
     throw new OutsideError(
       page === 'no room'
@@ -37,5 +36,5 @@ export function printKitLabels(
     )
   }
   const pdf: Printing['pdf'] = async (page, _, running) => atRealSize(await printPdf(page, running))
-  return printPages({ path, what: 'labels' }, { html, pdf }, options, outside, browser)
+  return printPages({ path: about.path, what: 'labels' }, { html, pdf }, options, outside, browser)
 }

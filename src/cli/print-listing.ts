@@ -1,6 +1,4 @@
 import type { Browser } from 'puppeteer-core'
-import { listOf } from '../length/finding.ts'
-import { formatSize } from '../length/format.ts'
 import type { FilledLesson } from '../lesson/lesson.ts'
 import { handoutHtml } from '../publish/html.ts'
 import { listingBody } from '../publish/listing-body.ts'
@@ -9,6 +7,7 @@ import type { Paper } from '../publish/page-css.ts'
 import type { PageHead } from '../publish/page-html.ts'
 import { printPdf } from '../publish/pdf.ts'
 import { loadStyle } from '../publish/theme.ts'
+import type { Wording } from '../wording/wording.ts'
 import type { Listing } from '../workshop/listing.ts'
 import type { Options } from './flags.ts'
 import type { Outside } from './outside.ts'
@@ -20,6 +19,8 @@ export interface ListedFile {
   readonly path: string
   /** A word for the names of the files, such as `kit`. */
   readonly what: string
+  /** How it speaks. */
+  readonly wording: Wording
   /** All lessons that it is about, where they are several. */
   readonly lessons?: readonly FilledLesson[]
 }
@@ -35,7 +36,7 @@ export async function printListing(
 ): Promise<void> {
   const brand = await brandFor(from.path, from.lessons ? undefined : lesson, options, outside)
   const html = (theme: string, paper: Paper): Promise<string> =>
-    listingHtml(listing, from.lessons ?? [lesson], brand, theme, paper)
+    listingHtml(listing, from.lessons ?? [lesson], from.wording, brand, theme, paper)
   const pdf: Printing['pdf'] = (page, _, running) => printPdf(page, running)
   await printPages(from, { html, pdf }, options, outside, browser)
 }
@@ -43,20 +44,21 @@ export async function printListing(
 async function listingHtml(
   listing: Listing,
   lessons: readonly FilledLesson[],
+  wording: Wording,
   brand: Pick<PageHead, 'brand'>,
   theme: string,
   paper: Paper,
 ): Promise<string> {
   const css = await loadStyle(theme)
   const all = lessons.flatMap(({ cards, unit }) =>
-    cards.map(({ card }) => measureText(formatSize(card.closed, unit))),
+    cards.map(({ card }) => measureText(wording.in(unit).size(card.closed))),
   )
-  const sizes = [...new Set(all)]
+  const sizes = wording.list([...new Set(all)])
   const head = {
     ...brand,
     title: listing.title,
-    lang: lessons[0]?.frontMatter.lang ?? 'en',
-    foot: { title: listing.title, print: `${listOf(sizes)} ${all.length > 1 ? 'cards' : 'card'}` },
+    lang: wording.lang,
+    foot: { title: listing.title, print: wording.say('class.cards', { sizes, count: all.length }) },
   }
   return handoutHtml(head, { css, body: () => listingBody(listing) }, { paper })
 }

@@ -1,7 +1,7 @@
 import type { Browser } from 'puppeteer-core'
-import type { Unit } from '../length/length.ts'
 import { printPdf } from '../publish/pdf.ts'
 import { sheetsHtml } from '../publish/sheets.ts'
+import type { Wording } from '../wording/wording.ts'
 import type { Taught } from '../workshop/class/taught.ts'
 import { uprightIn } from '../workshop/class/to-cut.ts'
 import type { CuttingPlan } from '../workshop/cutting/cutting.ts'
@@ -12,7 +12,7 @@ import { printPages } from './print-pages.ts'
 
 /** Prints a cutting plan with its drawings as a page and a PDF. Throws what `printPages` throws. */
 export async function printSheets(
-  { title, path, unit }: { readonly title: string; readonly path: string; readonly unit: Unit },
+  { title, path, wording }: { readonly title: string; readonly path: string; readonly wording: Wording },
   plan: CuttingPlan,
   lessons: readonly Taught[],
   options: Options,
@@ -22,14 +22,14 @@ export async function printSheets(
   const [first] = lessons
   const about = {
     title,
-    lang: first?.lesson.frontMatter.lang ?? 'en',
-    print: `for ${first?.kits ?? 0} kits`,
+    wording,
+    print: wording.say('class.for-kits', { kits: first?.kits ?? 0 }),
   }
   const { brand } = await brandFor(path, undefined, options, outside)
   await printPages(
     { path, what: 'sheets' },
     {
-      html: (theme, paper) => sheetsHtml(about, plan, uprightIn(lessons), unit, paper, theme, brand),
+      html: (theme, paper) => sheetsHtml(about, plan, uprightIn(lessons), paper, theme, brand),
       pdf: (page, _, running) => printPdf(page, running),
     },
     options,

@@ -1,4 +1,5 @@
 import { workbook } from '../publish/workbook.ts'
+import type { Wording } from '../wording/wording.ts'
 import type { Table } from '../workshop/table.ts'
 import { tellWritten } from './answer.ts'
 import type { Options } from './flags.ts'
@@ -10,9 +11,10 @@ export async function writeWorkbook(
   path: string,
   title: string,
   tables: readonly Table[],
+  wording: Wording,
   options: Options,
   outside: Outside,
 ): Promise<void> {
-  await writeFile(path, await workbook(title, tables), options, outside)
+  await writeFile(path, await workbook(title, tables, wording), options, outside)
   tellWritten([path], options, outside)
 }

@@ -6,6 +6,7 @@ import { formatBare, formatGrid, formatLength, formatSize } from '../length/form
 import { usualGrid } from '../length/grid.ts'
 import type { Unit } from '../length/length.ts'
 import type { ProvenCard } from '../lesson/lesson.ts'
+import { wordingOf } from '../wording/wording.ts'
 import { atMark } from '../workshop/card-measures.ts'
 import { type CatalogueFold, groupsOf, remainderWords } from '../workshop/catalogue.ts'
 import { movementWords } from '../workshop/movement.ts'
@@ -121,7 +122,7 @@ function cardFacts({ card, proof }: ProvenCard): Fact[] {
           },
         ]
       : []),
-    { what: 'how it moves', measure: movementWords(structure, proof) },
+    { what: 'how it moves', measure: movementWords(structure, proof, wordingOf('en-GB', unit)) },
   ]
 }
 

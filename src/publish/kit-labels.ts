@@ -1,6 +1,7 @@
 import { point } from '../draw/ink.ts'
 import { textWidth, wrap } from '../draw/label.ts'
 import { toMm } from '../length/length.ts'
+import type { Wording } from '../wording/wording.ts'
 import type { LabelSheet } from '../workshop/class/class-file.ts'
 import type { KitLabel } from '../workshop/class/kit-labels.ts'
 import { handoutHtml } from './html.ts'
@@ -40,7 +41,7 @@ export type LabelsProblem = 'no room' | 'too small'
 
 /** The labels of a class on their sheets: one HTML page that stands alone; or why they do not go on them. */
 export async function labelsHtml(
-  about: { readonly title: string; readonly lang: string },
+  { title, wording }: { readonly title: string; readonly wording: Wording },
   labels: readonly KitLabel[],
   sheet: LabelSheet,
   paper: Paper,
@@ -72,8 +73,8 @@ export async function labelsHtml(
     points,
   }))
   const view: LabelsView = {
-    title: `${about.title}: labels`,
-    lang: about.lang,
+    title: wording.say('class.labels-title', { title }),
+    lang: wording.lang,
     foot: { title: '', print: '' },
     width,
     height,

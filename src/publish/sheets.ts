@@ -1,4 +1,3 @@
-import type { Unit } from '../length/length.ts'
 import type { CuttingPlan } from '../workshop/cutting/cutting.ts'
 import type { PageBrand } from './brand/page-brand.ts'
 import { handoutHtml } from './html.ts'
@@ -11,11 +10,10 @@ export async function sheetsHtml(
   about: SheetsAbout,
   plan: CuttingPlan,
   upright: (stock: string, piece: string) => boolean,
-  unit: Unit,
   paper: Paper,
   theme: string,
   brand?: PageBrand,
 ): Promise<string> {
-  const view = sheetsView(about, plan, upright, unit)
+  const view = sheetsView(about, plan, upright)
   return handoutHtml({ ...view, ...(brand && { brand }) }, await loadSheetsTheme(theme), { paper })
 }

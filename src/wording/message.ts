@@ -1,4 +1,4 @@
-import { IntlMessageFormat } from 'intl-messageformat'
+import { type Formatters, IntlMessageFormat } from 'intl-messageformat'
 
 /** What goes into a message: texts as they are, numbers as the language writes them and as its plurals ask for. */
 export type MessageValues = Readonly<Record<string, string | number>>
@@ -15,8 +15,15 @@ const isSimple = (message: string): boolean => /^(?:[^{}']|\{\w+\})*$/.test(mess
  */
 export function readMessage(message: string, locale: string): Write {
   if (isSimple(message)) return (values) => message.replace(/\{(\w+)\}/g, (_, name) => givenIn(values, name))
-  const format = new IntlMessageFormat(message, locale, undefined, { ignoreTag: true })
+  const format = new IntlMessageFormat(message, locale, undefined, { ignoreTag: true, formatters })
   return (values) => String(format.format<string>(values))
+}
+
+/** Thousands stand as they do in every measure and table: `1200`, with nothing between. */
+const formatters: Formatters = {
+  getNumberFormat: (locale, options) => new Intl.NumberFormat(locale, { ...options, useGrouping: false }),
+  getDateTimeFormat: (...args) => new Intl.DateTimeFormat(...args),
+  getPluralRules: (...args) => new Intl.PluralRules(...args),
 }
 
 function givenIn(values: MessageValues, name: string): string {

@@ -3,10 +3,11 @@ import { sketchLegend, sketchPieces } from '../draw/sketch.ts'
 import { listOf } from '../length/finding.ts'
 import { formatGrid, formatSize } from '../length/format.ts'
 import type { ProvenCard } from '../lesson/lesson.ts'
+import { wordingOf } from '../wording/wording.ts'
+import { cardCells } from './card-rows.ts'
 import { type CatalogueFold, remainderWords } from './catalogue.ts'
 import { count, measure, type Section, words } from './listing.ts'
 import { sectionText } from './listing-text.ts'
-import { cardRows } from './measures-listing.ts'
 import { mechanismOf } from './mechanism.ts'
 import { terminalWidth, wrapText } from './text-columns.ts'
 
@@ -77,7 +78,7 @@ const comesTo = ({ name }: CatalogueFold, proven: ProvenCard): Section[] => [
   {
     heading: 'What that card comes to',
     columns: [words('what'), measure('measure')],
-    rows: cardRows(proven).filter(([what]) => what !== 'fold'),
+    rows: cardCells(proven, wordingOf('en-GB', proven.card.unit)).slice(1),
     note: `Measured on a ruler of ${formatGrid(proven.card.grid)}. \`foldlore new ${quoted(name)}\` writes that lesson.`,
   },
 ]

@@ -3,6 +3,7 @@ import type { Unit } from '../length/length.ts'
 import type { Dose } from '../lesson/dose.ts'
 import type { Kit } from './kit.ts'
 import type { KitLetters, KitPiece } from './kit-pieces.ts'
+import { ruleNotation } from './kit-rule.ts'
 import type { KitSupply } from './kit-supply.ts'
 import { type LengthJson, lengthJson, type SizeJson, sizeJson } from './length-json.ts'
 import type { Quantity } from './needs.ts'
@@ -38,7 +39,7 @@ export interface KitJson {
 
 /** A kit list for other programs. */
 export function kitJson(kit: Kit): KitJson {
-  const { unit } = kit
+  const { unit } = kit.wording
   return {
     lesson: kit.lesson,
     people: kit.people,
@@ -68,7 +69,7 @@ export function eachJson(entry: KitPiece | KitLetters | KitSupply, unit: Unit): 
 export const supplyJson = ({ item, amount, rule }: KitSupply, unit: Unit): SupplyJson => ({
   item,
   ...quantityJson(amount, unit),
-  ...(rule !== undefined && { rule }),
+  ...(rule && { rule: ruleNotation(rule) }),
 })
 
 function quantityJson(amount: Quantity, unit: Unit): QuantityJson {

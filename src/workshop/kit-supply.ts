@@ -1,4 +1,5 @@
 import type { Amount, FilledLesson, Supply } from '../lesson/lesson.ts'
+import { ruleNotation, type SharingRule } from './kit-rule.ts'
 import type { Quantity } from './needs.ts'
 
 /** A supply on one of the lists: how much, and the rule it was worked out by if there is one. */
@@ -6,8 +7,7 @@ export interface KitSupply {
   readonly kind: 'supply'
   readonly item: string
   readonly amount: Quantity
-  /** `1 per 3`, as the lesson says it. */
-  readonly rule?: string
+  readonly rule?: SharingRule
 }
 
 /**
@@ -39,16 +39,21 @@ const goesByTable = (amount: Amount, largest: number): boolean =>
  */
 export function supplyFor({ item, amount }: Supply, shares: readonly number[], tables?: number): KitSupply {
   if (amount.kind === 'per table') {
-    const rule = `${amount.count} per table`
-    if (tables === undefined) return { kind: 'supply', item, amount: { kind: 'text', text: rule } }
-    return { kind: 'supply', item, amount: { kind: 'count', count: amount.count * tables }, rule }
+    if (tables === undefined) return { kind: 'supply', item, amount: onEachTable(amount) }
+    return { kind: 'supply', item, amount: { kind: 'count', count: amount.count * tables }, rule: amount }
   }
   if (amount.kind !== 'per') return { kind: 'supply', item, amount }
-  const rule = `${amount.count} per ${amount.people}`
   const groups = goesByTable(amount, Math.max(...shares)) ? shares : [shares.reduce((a, b) => a + b, 0)]
   const count = groups.reduce((sum, people) => sum + perGroup(amount, people), 0)
-  return { kind: 'supply', item, amount: { kind: 'count', count }, rule }
+  return { kind: 'supply', item, amount: { kind: 'count', count }, rule: amount }
 }
+
+/** Where nobody knows how many tables there are. */
+export const onEachTable = (amount: SharingRule & { kind: 'per table' }): Quantity => ({
+  kind: 'text',
+  text: ruleNotation(amount),
+  perTable: amount.count,
+})
 
 /** A group that is not full still gets all of it: 1 per 3 is 5 for 14 people, 2 per 3 is 10. */
 export const perGroup = ({ count, people: size }: Amount & { kind: 'per' }, people: number): number =>

@@ -1,87 +1,127 @@
-import { formatSize } from '../length/format.ts'
-import { numberIn, type Size, type Unit } from '../length/length.ts'
+import { numberIn, type Size } from '../length/length.ts'
+import type { Wording } from '../wording/wording.ts'
 import type { Kit } from './kit.ts'
+import { ruleText } from './kit-rule.ts'
 import type { KitSupply } from './kit-supply.ts'
 import { quantityCells, quantityColumns } from './quantity-cells.ts'
 import { number, type Table, type TableCell, type TableColumn, text, withoutEmpty } from './table.ts'
+import { unitWords } from './unit-words.ts'
 
 /** A kit list as tables for a spreadsheet. */
 export function kitTables(kit: Kit): Table[] {
-  const { unit, lesson } = kit
+  const { wording, lesson } = kit
+  const { say, name } = wording
   return withoutEmpty([
-    eachTable([kit], lesson),
-    supplyTable('On the tables', kit.shared, unit, lesson),
-    supplyTable('For the tutor', kit.tutor, unit, lesson),
+    eachTable([kit], lesson, wording),
+    supplyTable(say('kit.on-the-tables'), kit.shared, wording, lesson),
+    supplyTable(say('kit.for-the-tutor'), kit.tutor, wording, lesson),
     {
-      name: 'To cut',
-      title: `To cut: ${lesson}`,
-      columns: [text('piece'), text('card'), number('number'), ...sizeColumns(unit), text('stock')],
+      ...named(say('kit.to-cut'), lesson, wording),
+      columns: [
+        text(say('kit.piece')),
+        text(say('kit.card')),
+        number(say('kit.number')),
+        ...sizeColumns(wording),
+        text(say('kit.stock')),
+      ],
       rows: kit.stocks.flatMap(({ stock, pieces }) =>
-        pieces.map(({ item, card, count, size }) => [item, card, count, ...sizeCells(size, unit), stock]),
+        pieces.map(({ item, card, count, size }) => [
+          name(item),
+          card && name(card),
+          count,
+          ...sizeCells(size, wording),
+          name(stock),
+        ]),
       ),
     },
     {
-      name: 'To have ready',
-      title: `To have ready: ${lesson}`,
-      columns: [text('item'), ...quantityColumns('needed')],
-      rows: kit.buy.map(({ item, need }) => [item, ...quantityCells(need, unit)]),
+      ...named(say('kit.to-have-ready'), lesson, wording),
+      columns: [text(say('kit.item')), ...quantityColumns(say('kit.needed'), wording)],
+      rows: kit.buy.map(({ item, need }) => [item, ...quantityCells(need, wording)]),
     },
   ])
 }
 
+/** What a table is called, and the line over it: `To cut: Harbour lights`. */
+export const named = (table: string, title: string, { say }: Wording): Pick<Table, 'name' | 'title'> => ({
+  name: table,
+  title: say('kit.table-title', { table, title }),
+})
+
 /** What one kit of each lesson holds. */
-export function eachTable(kits: readonly Kit[], title: string): Table {
-  const unit = kits[0]?.unit ?? 'in'
+export function eachTable(
+  kits: readonly Pick<Kit, 'lesson' | 'each'>[],
+  title: string,
+  wording: Wording,
+): Table {
+  const { say } = wording
+  const unit = unitWords(wording)
   return {
-    name: 'Each kit',
-    title: `In each kit: ${title}`,
+    name: say('kit.each-kit'),
+    title: say('kit.table-title', { table: say('kit.in-each-kit'), title }),
     columns: [
-      text('lesson'),
-      text('item'),
-      text('card'),
-      number('number'),
-      number(`width, ${unit}`),
-      number(`height, ${unit}`),
-      ...quantityColumns('amount'),
-      text('stock'),
+      text(say('kit.lesson')),
+      text(say('kit.item')),
+      text(say('kit.card')),
+      number(say('kit.number')),
+      number(say('kit.width-in', { unit })),
+      number(say('kit.height-in', { unit })),
+      ...quantityColumns(say('kit.amount'), wording),
+      text(say('kit.stock')),
     ],
-    rows: kits.flatMap((kit) => kit.each.map((entry) => [kit.lesson, ...eachCells(entry, unit)])),
+    rows: kits.flatMap(({ lesson, each }) => each.map((entry) => [lesson, ...eachCells(entry, wording)])),
   }
 }
 
-function eachCells(entry: Kit['each'][number], unit: Unit): TableCell[] {
+function eachCells(entry: Kit['each'][number], wording: Wording): TableCell[] {
   if (entry.kind === 'supply') {
     const { item, amount } = entry
     return amount.kind === 'count' && amount.of === undefined
       ? [item, undefined, amount.count, ...nothing(6)]
-      : [item, ...nothing(4), ...quantityCells(amount, unit), undefined]
+      : [item, ...nothing(4), ...quantityCells(amount, wording), undefined]
   }
-  const { item, card, count } = entry
+  const { card, count } = entry
+  const first = [wording.name(entry.item), card && wording.name(card), count]
   if (entry.kind === 'letters')
-    return [item, card, count, ...nothing(4), `letters ${entry.letters}`, undefined]
-  const [width, height, written] = sizeCells(entry.size, unit)
-  return [item, card, count, width, height, ...nothing(2), written, entry.stock]
+    return [...first, ...nothing(4), wording.say('kit.letters', { letters: entry.letters }), undefined]
+  const [width, height, written] = sizeCells(entry.size, wording)
+  return [...first, width, height, ...nothing(2), written, wording.name(entry.stock)]
 }
 
 /** Supplies with the rules that they are worked out by. */
-export const supplyTable = (name: string, list: readonly KitSupply[], unit: Unit, title: string): Table => ({
-  name,
-  title: `${name}: ${title}`,
-  columns: [text('item'), ...quantityColumns('amount'), text('rule')],
-  rows: list.map(({ item, amount, rule }) => [item, ...quantityCells(amount, unit), rule]),
+export const supplyTable = (
+  name: string,
+  list: readonly KitSupply[],
+  wording: Wording,
+  title: string,
+): Table => ({
+  ...named(name, title, wording),
+  columns: [
+    text(wording.say('kit.item')),
+    ...quantityColumns(wording.say('kit.amount'), wording),
+    text(wording.say('kit.rule')),
+  ],
+  rows: list.map(({ item, amount, rule }) => [
+    item,
+    ...quantityCells(amount, wording),
+    rule && ruleText(rule, wording),
+  ]),
 })
 
 /** Width and height as numbers, and together as a reader of the list sees them. */
-export const sizeColumns = (unit: Unit): TableColumn[] => [
-  number(`width, ${unit}`),
-  number(`height, ${unit}`),
-  text('as written'),
-]
+export function sizeColumns(wording: Wording): TableColumn[] {
+  const unit = unitWords(wording)
+  return [
+    number(wording.say('kit.width-in', { unit })),
+    number(wording.say('kit.height-in', { unit })),
+    text(wording.say('kit.as-written')),
+  ]
+}
 
-export const sizeCells = (size: Size, unit: Unit): TableCell[] => [
-  numberIn(size.width, unit),
-  numberIn(size.height, unit),
-  formatSize(size, unit),
+export const sizeCells = (size: Size, wording: Wording): TableCell[] => [
+  numberIn(size.width, wording.unit),
+  numberIn(size.height, wording.unit),
+  wording.size(size),
 ]
 
 const nothing = (n: number): undefined[] => Array.from({ length: n }, () => undefined)

@@ -1,14 +1,15 @@
-import type { Unit } from '../length/length.ts'
 import type { Amount, FilledLesson } from '../lesson/lesson.ts'
+import type { Wording } from '../wording/wording.ts'
 import { type KitLetters, type KitPiece, kitPieces, type StockTotal, totalsByStock } from './kit-pieces.ts'
-import { type KitSupply, perGroup, supplyFor } from './kit-supply.ts'
+import { type KitSupply, onEachTable, perGroup, supplyFor } from './kit-supply.ts'
 import { multiplied } from './multiplied.ts'
 import { addUp, type Need, type Quantity } from './needs.ts'
 
 /** What a class needs: in each kit, on the tables, with the tutor, and in all. */
 export interface Kit {
   readonly lesson: string
-  readonly unit: Unit
+  /** How its lesson speaks. */
+  readonly wording: Wording
   readonly people: number
   readonly spare: number
   /** What one kit holds. */
@@ -52,7 +53,7 @@ export function makeKit(
     .map(({ item, amount }): Need => ({ item, need: amount }))
   return {
     lesson: lesson.frontMatter.title,
-    unit: lesson.unit,
+    wording: lesson.wording,
     people,
     spare,
     each: [...pieces, ...each],
@@ -68,7 +69,7 @@ const isMeasured = ({ kind }: Quantity): boolean => kind === 'length' || kind ==
 /** An amount for one kit, for `kits` of them. */
 function allOf(amount: Amount, kits: number): Quantity {
   if (amount.kind === 'per') return { kind: 'count', count: perGroup(amount, kits) }
-  if (amount.kind === 'per table') return { kind: 'text', text: `${amount.count} per table` }
+  if (amount.kind === 'per table') return onEachTable(amount)
   return multiplied(amount, kits)
 }
 

@@ -1,5 +1,5 @@
 import type { Fit } from '../card/envelopes/fits.ts'
-import type { Posting } from '../card/post.ts'
+import { asOfText, insideText, type Posting, whyText } from '../card/post.ts'
 import type { Unit } from '../length/length.ts'
 import { type SizeJson, sizeJson } from './length-json.ts'
 
@@ -36,11 +36,14 @@ export const fitJson = ({ envelope, room, tight }: Fit, unit: Unit): FitJson => 
   tight,
 })
 
-export const postJson = ({ country, name, inside, why, weight, asOf }: Posting): PostJson => ({
-  country,
-  class: name,
-  inside,
-  why,
-  ...(weight !== undefined && { weight }),
-  asOf,
-})
+export function postJson(posting: Posting): PostJson {
+  const { country, name, weight, asOf } = posting
+  return {
+    country,
+    class: name,
+    inside: insideText(posting),
+    why: whyText(posting),
+    ...(weight !== undefined && { weight }),
+    asOf: asOfText(asOf),
+  }
+}

@@ -1,55 +1,76 @@
 import { type Fit, snuggest } from '../card/envelopes/fits.ts'
-import { fullName, type Series } from '../card/envelopes/standard.ts'
+import type { Series, StandardEnvelope } from '../card/envelopes/standard.ts'
 import type { Mailing } from '../card/mailing.ts'
-import { formatSize } from '../length/format.ts'
+import { dateWords, missWords } from '../card/post/words.ts'
+import type { Posting } from '../card/post.ts'
 import { fitInside, usualGrid } from '../length/grid.ts'
 import type { Size, Unit } from '../length/length.ts'
+import type { Wording } from '../wording/wording.ts'
 import { measure, type Section, words } from './listing.ts'
 
 /** Which bought envelopes take the shut card, and how it posts. */
-export const mailingSections = ({ fits, post }: Mailing): Section[] => [
-  {
-    heading: 'Envelopes to buy',
-    columns: [words('envelope'), measure('size'), measure('larger than the card by'), words('fit')],
-    rows: (['ISO 269', 'US trade'] as const).flatMap((series) =>
-      snuggest(fits, series).map((fit) => fitRow(fit, unitOf[series])),
-    ),
-    note: 'The smallest that take the shut card. US names such as A6 are not the ISO sheets of that name.',
-  },
-  {
-    heading: 'By post',
-    columns: [
-      words('where'),
-      words('in'),
-      words('posts as'),
-      words('up to'),
-      words('because'),
-      words('figures'),
-    ],
-    rows: post.map(({ country, inside, name, weight = '', why, asOf }) => [
-      country,
-      inside,
-      name,
-      weight,
-      why.join('; '),
-      asOf,
-    ]),
-    note: 'Limits change: ask the carrier before you post. In the US a letter that is stiff, lumpy or wrapped in plastic is nonmachinable too.',
-  },
-]
+export function mailingSections({ fits, post }: Mailing, wording: Wording): Section[] {
+  const { say } = wording
+  return [
+    {
+      heading: say('kit.envelopes-to-buy'),
+      columns: [
+        words(say('kit.envelope-name')),
+        measure(say('kit.size')),
+        measure(say('kit.larger-by')),
+        words(say('kit.fit')),
+      ],
+      rows: (['ISO 269', 'US trade'] as const).flatMap((series) =>
+        snuggest(fits, series).map((fit) => fitRow(fit, wording.in(unitOf[series]))),
+      ),
+      note: say('kit.envelopes-note'),
+    },
+    {
+      heading: say('kit.by-post'),
+      columns: [
+        words(say('kit.where')),
+        words(say('kit.in')),
+        words(say('kit.posts-as')),
+        words(say('kit.up-to')),
+        words(say('kit.because')),
+        words(say('kit.figures')),
+      ],
+      rows: post.map((posting) => postRow(posting, wording.in(posting.unit))),
+      note: say('kit.post-note'),
+    },
+  ]
+}
 
 /** Bought envelopes are told in the unit in which they are sold. */
 const unitOf: Record<Series, Unit> = { 'ISO 269': 'mm', 'US trade': 'in' }
 
-function fitRow({ envelope, room, tight }: Fit, unit: Unit): string[] {
+function fitRow({ envelope, room, tight }: Fit, wording: Wording): string[] {
+  const grid = usualGrid[wording.unit]
   const mark = ({ width, height }: Size): Size => ({
-    width: fitInside(width, usualGrid[unit]),
-    height: fitInside(height, usualGrid[unit]),
+    width: fitInside(width, grid),
+    height: fitInside(height, grid),
   })
   return [
-    fullName(envelope),
-    formatSize(envelope.size, unit),
-    formatSize(mark(room), unit),
-    tight ? 'tight: lists of sizes differ' : '',
+    envelopeWords(envelope, wording),
+    wording.size(envelope.size),
+    wording.size(mark(room)),
+    tight ? wording.say('kit.tight') : '',
+  ]
+}
+
+/** `A7 (US trade)`. */
+const envelopeWords = ({ name, series }: StandardEnvelope, { say }: Wording): string =>
+  say('kit.series', { name, series: series === 'ISO 269' ? 'iso' : 'us' })
+
+function postRow({ key, inside, name, weight = '', why, asOf }: Posting, wording: Wording): string[] {
+  const { say } = wording
+  return [
+    say('kit.country', { country: key }),
+    typeof inside === 'string' ? say('kit.posted-in', { inside }) : envelopeWords(inside, wording),
+    // A class has the name that its post gives it; in other languages it is said what that is.
+    say('kit.letter-class', { kind: name.replaceAll(/[ -]/g, '_'), name }),
+    weight,
+    why.map((miss) => missWords(miss, wording)).join('; '),
+    dateWords(asOf, wording),
   ]
 }

@@ -2,146 +2,157 @@ import type { Envelope } from '../card/card.ts'
 import { type Score, scoresOfPiece } from '../card/scores.ts'
 import { markText, type Slant, slantsOfPiece } from '../card/slants.ts'
 import type { Piece, Segment } from '../card/structure.ts'
-import { formatBare, formatGrid, formatLength, formatLengths, formatSize } from '../length/format.ts'
-import { same, type Unit, zero } from '../length/length.ts'
+import { same, zero } from '../length/length.ts'
 import type { FilledLesson, ProvenCard } from '../lesson/lesson.ts'
-import { atMark } from './card-measures.ts'
-import { count, type Listing, measure, type Section, withoutEmptyColumns, words } from './listing.ts'
+import type { Wording } from '../wording/wording.ts'
+import { cardCells } from './card-rows.ts'
+import {
+  type Column,
+  count,
+  type Listing,
+  measure,
+  type Section,
+  withoutEmptyColumns,
+  words,
+} from './listing.ts'
 import { mailingSections } from './mailing-listing.ts'
-import { movementWords } from './movement.ts'
 
 /** The measures of a lesson as tables: pieces, scores, the shut and the standing card, lettering, envelope, post. */
-export function measuresListing(lesson: FilledLesson): Listing {
-  const several = lesson.cards.length > 1
+export function measuresListing({ cards, wording, frontMatter, grid }: FilledLesson): Listing {
+  const { say, name } = wording
   return {
-    title: lesson.frontMatter.title,
-    intro: `Every measure is on a ruler of ${formatGrid(lesson.grid)}.`,
-    sections: lesson.cards.flatMap((proven) =>
-      cardSections(proven, lesson).map((section) => ({
+    title: frontMatter.title,
+    intro: say('kit.ruler', { grid: wording.grid(grid) }),
+    sections: cards.flatMap((proven) =>
+      cardSections(proven, wording).map((section) => ({
         ...withoutEmptyColumns(section),
-        heading: several ? `${section.heading} (${proven.card.name})` : section.heading,
+        heading:
+          cards.length > 1
+            ? say('kit.of-card', { heading: section.heading, card: name(proven.card.name) })
+            : section.heading,
       })),
     ),
   }
 }
 
-function cardSections(proven: ProvenCard, { unit }: FilledLesson): Section[] {
+function cardSections(proven: ProvenCard, wording: Wording): Section[] {
   const { structure, lettering, envelope, mailing } = proven.card
+  const { say } = wording
+  const piece: Column = words(say('kit.piece'))
+  const whatAndMeasure = [words(say('kit.what')), measure(say('kit.measure'))]
+  const fromTo = [words(say('kit.from')), words(say('kit.to'))]
+  const foldAndSide = [words(say('kit.fold')), words(say('kit.score-on'))]
   const sections: Section[] = [
-    { heading: 'The card', columns: [words('what'), measure('measure')], rows: cardRows(proven) },
+    { heading: say('kit.the-card'), columns: whatAndMeasure, rows: cardCells(proven, wording) },
     {
-      heading: 'Pieces to cut',
-      columns: [words('piece'), count('count'), measure('width × height'), words('stock')],
-      rows: structure.pieces.map((p) => [p.name, String(p.count), formatSize(p.size, unit), p.stock.name]),
+      heading: say('kit.pieces-to-cut'),
+      columns: [piece, count(say('kit.count')), measure(say('kit.width-height')), words(say('kit.stock'))],
+      rows: structure.pieces.map((p) => [
+        wording.name(p.name),
+        String(p.count),
+        wording.size(p.size),
+        wording.name(p.stock.name),
+      ]),
     },
     {
-      heading: 'Scores',
+      heading: say('kit.scores'),
       columns: [
-        words('piece'),
-        measure('at'),
-        words('from'),
-        measure('line'),
-        words('fold'),
-        words('score on'),
+        piece,
+        measure(say('kit.at')),
+        words(say('kit.measured-from')),
+        measure(say('kit.line')),
+        ...foldAndSide,
       ],
-      rows: structure.pieces.flatMap((piece) =>
-        scoresOfPiece(structure, piece.name).map((score) => scoreRow(piece, score, unit)),
+      rows: structure.pieces.flatMap((one) =>
+        scoresOfPiece(structure, one.name).map((score) => scoreRow(one, score, wording)),
       ),
     },
     {
-      heading: 'Slanting scores',
-      columns: [words('piece'), words('from'), words('to'), words('fold'), words('score on')],
-      rows: structure.pieces.flatMap((piece) =>
-        slantsOfPiece(structure, piece.name).map((slant) => slantRow(piece, slant, unit)),
+      heading: say('kit.slanting-scores'),
+      columns: [piece, ...fromTo, ...foldAndSide],
+      rows: structure.pieces.flatMap((one) =>
+        slantsOfPiece(structure, one.name).map((slant) => slantRow(one, slant, wording)),
       ),
-      note: 'Marks on an upright edge are measured from the lower edge, marks on a level edge from the left edge.',
+      note: say('kit.slanting-note'),
     },
     {
-      heading: 'Cuts inside a piece',
-      columns: [words('piece'), words('from'), words('to')],
-      rows: structure.pieces.flatMap((piece) => piece.cuts.map((cut) => cutRow(piece, cut, unit))),
-      note: 'Across from the left edge, up from the lower edge, the inside or front facing you.',
+      heading: say('kit.cuts-inside'),
+      columns: [piece, ...fromTo],
+      rows: structure.pieces.flatMap((one) => one.cuts.map((cut) => cutRow(one, cut, wording))),
+      note: say('kit.cuts-note'),
     },
     {
-      heading: 'Lettering',
-      columns: [words('lettering'), words('on'), measure('gap'), measure('left edges, from the left end')],
-      rows: lettering.map((l) => [l.name, l.on, formatLength(l.gap, unit), formatLengths(l.marks, unit)]),
+      heading: say('kit.lettering'),
+      columns: [
+        words(say('kit.lettering-name')),
+        words(say('kit.on')),
+        measure(say('kit.gap')),
+        measure(say('kit.letter-marks')),
+      ],
+      rows: lettering.map((l) => [
+        wording.name(l.name),
+        wording.name(l.on),
+        wording.length(l.gap),
+        wording.lengths(l.marks),
+      ]),
     },
     {
-      heading: 'Envelope',
-      columns: [words('what'), measure('measure')],
-      rows: envelope ? envelopeRows(envelope, unit) : [],
+      heading: say('kit.envelope'),
+      columns: whatAndMeasure,
+      rows: envelope ? envelopeRows(envelope, wording) : [],
     },
-    ...(proven.proof.closed ? mailingSections(mailing) : []),
+    ...(proven.proof.closed ? mailingSections(mailing, wording) : []),
   ]
   return sections.filter(({ rows }) => rows.length > 0)
 }
 
-/** What a card comes to: a row for each thing to know of it. */
-export function cardRows({ card, proof }: ProvenCard): string[][] {
-  const { unit, grid } = card
-  const { closed, standing } = proof
-  const mark = (x: number) => atMark(x, grid)
-  return [
-    ['fold', card.fold],
-    ['shut', formatSize(closed?.size ?? card.closed, unit)],
-    ...(closed
-      ? [[closed.isFlat ? 'thick when shut' : 'deep when shut', formatLength(closed.thickness, unit)]]
-      : []),
-    ...(standing
-      ? [
-          ['standing', formatSize({ width: mark(standing.width), height: mark(standing.height) }, unit)],
-          ['standing depth', formatLength(mark(standing.depth), unit)],
-        ]
-      : []),
-    ...(closed ? [['how it moves', movementWords(card.structure, proof)]] : []),
-  ]
-}
-
-const edge = { width: 'the left edge', height: 'the lower edge' }
-
 /** What a hand calls the two sides: those of the base are the inside and the outside of the card. */
-const sideWords = {
-  base: { face: 'the inside', back: 'the outside' },
-  other: { face: 'the front', back: 'the back' },
-}
+const sides = {
+  base: { face: 'inside', back: 'outside' },
+  other: { face: 'front', back: 'back' },
+} as const
 
-function scoreRow(
-  { name, kind, size }: Piece,
-  { at, along, from, to, fold, side }: Score,
-  unit: Unit,
-): string[] {
+const sideWords = ({ kind }: Piece, side: Score['side'], { say }: Wording): string =>
+  say('kit.side', { side: sides[kind === 'base' ? 'base' : 'other'][side] })
+
+function scoreRow(piece: Piece, { at, along, from, to, fold, side }: Score, wording: Wording): string[] {
+  const { name, size } = piece
+  const { say, bare, length } = wording
   const whole = same(from, zero) && same(to, along === 'width' ? size.height : size.width)
   return [
-    name,
-    formatLength(at, unit),
-    edge[along],
-    whole ? 'right across' : `${formatBare(from, unit)} to ${formatLength(to, unit)}`,
-    fold,
-    sideWords[kind === 'base' ? 'base' : 'other'][side],
+    wording.name(name),
+    length(at),
+    say('kit.edge', { along }),
+    whole ? say('kit.right-across') : say('kit.from-to', { from: bare(from), to: length(to) }),
+    say('kit.bend', { fold }),
+    sideWords(piece, side, wording),
   ]
 }
 
-const slantRow = ({ name, kind, size }: Piece, { from, to, fold, side }: Slant, unit: Unit): string[] => [
-  name,
-  ...[from, to].map((end) => markText(end, size, (x) => formatLength(x, unit))),
-  fold,
-  sideWords[kind === 'base' ? 'base' : 'other'][side],
+const slantRow = (piece: Piece, { from, to, fold, side }: Slant, wording: Wording): string[] => [
+  wording.name(piece.name),
+  ...[from, to].map((end) => markText(end, piece.size, wording)),
+  wording.say('kit.bend', { fold }),
+  sideWords(piece, side, wording),
 ]
 
-const cutRow = ({ name }: Piece, { from, to }: Segment, unit: Unit): string[] => [
-  name,
-  ...[from, to].map(({ x, y }) => `${formatLength(x, unit)} across, ${formatLength(y, unit)} up`),
+const cutRow = ({ name }: Piece, { from, to }: Segment, wording: Wording): string[] => [
+  wording.name(name),
+  ...[from, to].map(({ x, y }) =>
+    wording.say('kit.across-up', { across: wording.length(x), up: wording.length(y) }),
+  ),
 ]
 
-function envelopeRows({ make, stock, sheet, score, inside, scores }: Envelope, unit: Unit): string[][] {
+function envelopeRows({ make, stock, sheet, score, inside, scores }: Envelope, wording: Wording): string[][] {
+  const { say, length, size } = wording
+  const row = (name: string, said: string): string[] => [say('kit.row', { row: name }), said]
   return [
-    ['make', make],
-    ['stock', stock.name],
-    ['sheet', formatSize(sheet, unit)],
+    row('make', say('kit.make', { make })),
+    row('stock', wording.name(stock.name)),
+    row('sheet', size(sheet)),
     ...(scores.length > 0
-      ? scores.map(({ at, along }) => [`score, from ${edge[along]}`, formatLength(at, unit)])
-      : [['first score, from the corner', formatLength(score, unit)]]),
-    ['inside', formatSize(inside, unit)],
+      ? scores.map(({ at, along }) => row(`score_${along}`, length(at)))
+      : [row('first_score', length(score))]),
+    row('inside', size(inside)),
   ]
 }

@@ -1,16 +1,16 @@
 import type { Structure } from '../card/structure.ts'
 import type { Proof } from '../fold/pose.ts'
+import type { Wording } from '../wording/wording.ts'
 
 /** How a card moves, in words: how many of its creases a hand can bend each on its own. */
-export function movementWords(structure: Structure, { freedom, findings }: Proof): string {
+export function movementWords(structure: Structure, { freedom, findings }: Proof, { say }: Wording): string {
   const creases = creasesThatBend(structure)
-  if (findings.some(({ rule }) => rule === 'floppy')) return `floppy: it moves in ${freedom} ways at once`
-  if (freedom === 0) return 'rigid: no crease bends once it stands'
-  if (freedom === 1)
-    return creases === 1 ? 'bends at one crease' : 'moves as one: one crease leads the others'
+  if (findings.some(({ rule }) => rule === 'floppy')) return say('kit.floppy', { ways: freedom })
+  if (freedom === 0) return say('kit.rigid')
+  if (freedom === 1) return creases === 1 ? say('kit.bends-at-one') : say('kit.moves-as-one')
   return freedom < creases
-    ? `freely: ${freedom} of its ${creases} creases bend each on their own, and lead the others`
-    : `freely: each of its ${creases} creases bends on its own`
+    ? say('kit.freely-some', { free: freedom, creases })
+    : say('kit.freely', { creases })
 }
 
 /** Creases between parts that no bond holds together; two between the same parts bend as one. */

@@ -9,8 +9,8 @@ export type Quantity =
   | { readonly kind: 'length'; readonly length: Length }
   | { readonly kind: 'area'; readonly area: Area }
   | { readonly kind: 'dose'; readonly dose: Dose }
-  /** As the teacher put it, such as `a little`: nothing to add up. */
-  | { readonly kind: 'text'; readonly text: string }
+  /** As the teacher put it, such as `a little`: nothing to add up. `perTable`: so many on each, however many there are. */
+  | { readonly kind: 'text'; readonly text: string; readonly perTable?: number }
 
 /** What a class uses up of one supply. */
 export interface Need {

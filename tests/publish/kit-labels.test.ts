@@ -2,11 +2,12 @@ import { describe, expect, test } from 'vitest'
 import { mm } from '../../src/length/length.ts'
 import { labelsHtml } from '../../src/publish/kit-labels.ts'
 import { printPdf } from '../../src/publish/pdf.ts'
+import { wordingOf } from '../../src/wording/wording.ts'
 import { openPdf, pageSizes, pageTexts } from './pdf-reading.ts'
 import { withBrowser } from './with-browser.ts'
 
 const browser = withBrowser()
-const about = { title: 'Saturday', lang: 'en' }
+const about = { title: 'Saturday', wording: wordingOf('en', 'in') }
 const label = (i: number, contents: readonly string[] = ['1 base', '2 side strips']) => ({
   name: `kit ${i}`,
   title: 'Harbour lights',

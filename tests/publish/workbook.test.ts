@@ -2,6 +2,7 @@ import { readXlsx } from 'hucre'
 import { expect, test } from 'vitest'
 import { workbook } from '../../src/publish/workbook.ts'
 import { mayWrite } from '../../src/publish/write.ts'
+import { wordingOf } from '../../src/wording/wording.ts'
 import { money, number, type Table, text, time } from '../../src/workshop/table.ts'
 
 const table: Table = {
@@ -16,7 +17,7 @@ const table: Table = {
 }
 /** Read by a program that shares nothing with the one that writes. */
 const read = async (tables: readonly Table[], title = 'Saturday') =>
-  readXlsx(await workbook(title, tables), { readStyles: true })
+  readXlsx(await workbook(title, tables, wordingOf('en', 'in')), { readStyles: true })
 const only = async (one: Table) => {
   const [sheet] = (await read([one])).sheets
   if (!sheet) throw new Error('There is no sheet')
@@ -74,7 +75,7 @@ test('a sheet for each table, and the title in the properties', async () => {
 })
 
 test("a workbook of ours is written again, another's is kept", async () => {
-  const ours = await workbook('Saturday', [table])
+  const ours = await workbook('Saturday', [table], wordingOf('en', 'in'))
   const { writeXlsx } = await import('hucre')
   const theirs = await writeXlsx({ sheets: [{ name: 'Mine', rows: [['foldlore']] }] })
   const disk = (content: Uint8Array) =>

@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { inches, times } from '../../src/length/length.ts'
 import { makeKit } from '../../src/workshop/kit.ts'
+import { ruleNotation } from '../../src/workshop/kit-rule.ts'
 import { harbour } from './harbour.ts'
 import { bridgeBlock, lessonWith, supply } from './lesson-with.ts'
 
@@ -29,7 +30,7 @@ describe('a hand-worked class of 14 people and 2 spare kits', () => {
   })
 
   test('14 people by threes are 5 groups, by twos 7; spare kits need no board, and 2 per 3 is 10', () => {
-    expect(kit.shared.map(({ item, amount, rule }) => [item, amount, rule])).toEqual([
+    expect(kit.shared.map(({ item, amount, rule }) => [item, amount, rule && ruleNotation(rule)])).toEqual([
       ['scoring board', { kind: 'count', count: 5 }, '1 per 3'],
       ['craft knife', { kind: 'count', count: 7 }, '1 per 2'],
       ['pencil', { kind: 'count', count: 10 }, '2 per 3'],

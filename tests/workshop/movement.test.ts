@@ -2,12 +2,14 @@ import { expect, test } from 'vitest'
 import { foldStyles } from '../../src/card/fold-styles.ts'
 import type { Proof } from '../../src/fold/pose.ts'
 import type { Finding } from '../../src/length/finding.ts'
+import { wordingOf } from '../../src/wording/wording.ts'
 import { movementWords } from '../../src/workshop/movement.ts'
 import { cardOf } from '../draw/cards.ts'
 
+const english = wordingOf('en-GB', 'in')
 const wordsOf = (block: string): string => {
   const { card, proof } = cardOf(block)
-  return movementWords(card.structure, proof)
+  return movementWords(card.structure, proof, english)
 }
 const starter = (name: string): string => wordsOf(foldStyles.get(name)?.starter ?? '')
 
@@ -24,7 +26,7 @@ test('a ring moves as one, and a stop holds it', () => {
 
 test('what moves in more ways than one says in how many', () => {
   const { card, proof } = cardOf(foldStyles.get('bridge')?.starter ?? '')
-  const said = (more: Partial<Proof>): string => movementWords(card.structure, { ...proof, ...more })
+  const said = (more: Partial<Proof>): string => movementWords(card.structure, { ...proof, ...more }, english)
   expect(said({ freedom: 2 })).toBe('freely: 2 of its 4 creases bend each on their own, and lead the others')
   const floppy: Finding = { rule: 'floppy', severity: 'warning', message: 'floppy' }
   expect(said({ freedom: 2, findings: [floppy] })).toBe('floppy: it moves in 2 ways at once')

@@ -1,7 +1,10 @@
 import { parseCsv } from 'hucre'
 import { expect, test } from 'vitest'
+import { wordingOf } from '../../src/wording/wording.ts'
 import { money, number, text, time, withoutEmpty } from '../../src/workshop/table.ts'
 import { tablesCsv } from '../../src/workshop/table-csv.ts'
+
+const english = wordingOf('en', 'in')
 
 const table = {
   name: 'To buy',
@@ -12,7 +15,7 @@ const table = {
 }
 
 test('plain numbers, times of day, and the currency in the head', () => {
-  const csv = tablesCsv([table])
+  const csv = tablesCsv([table], english)
   expect(csv).toBe('\ufeffitem,"width, in","cost, £",at\r\n"blue ""best"" card",8.5,2.2,10:05\r\n')
   // Another reader finds the same.
   expect(parseCsv(csv)).toEqual([
@@ -24,7 +27,7 @@ test('plain numbers, times of day, and the currency in the head', () => {
 test.each(['=1+1', '+1', '-1', '@SUM(A1)', '\t=1', '\r=1', '\n=1', '＝1'])(
   'what would be a formula is marked as text: %j',
   (words) => {
-    const [, [cell] = []] = parseCsv(tablesCsv([{ ...table, rows: [[words, 1, 1, 0]] }]))
+    const [, [cell] = []] = parseCsv(tablesCsv([{ ...table, rows: [[words, 1, 1, 0]] }], english))
     expect(cell).toBe(`'${words}`)
   },
 )

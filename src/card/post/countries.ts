@@ -1,6 +1,6 @@
 import Fraction from 'fraction.js'
 import { inches, type Length, mm } from '../../length/length.ts'
-import type { Item, LetterPost } from './rules.ts'
+import type { FiguresDate, Item, LetterPost, Miss } from './rules.ts'
 
 /*
  * Size limits of letters. They change: each has the date of its source, and whoever posts a class set asks the carrier.
@@ -16,10 +16,12 @@ const sized = (unit: (n: number) => Length, long: number, high: number, thick?: 
 const usMost = sized(inches, 11.5, 6.125, 0.25)
 
 /** Large pieces must be a little thicker than small ones: USPS DMM 201 1.2, quoted 2016-08. */
-const thinAndLarge = ({ long, high, thick }: Item): string | undefined =>
-  thick.lt(inches(9, 1000)) && (long.gt(inches(6)) || high.gt(inches(4.25)))
-    ? 'thinner than 0.009 in, too thin for its size'
+const thinAndLarge = ({ long, high, thick }: Item): Miss | undefined => {
+  const least = inches(9, 1000)
+  return thick.lt(least) && (long.gt(inches(6)) || high.gt(inches(4.25)))
+    ? { kind: 'thin for its size', least }
     : undefined
+}
 
 /**
  * USPS Domestic Mail Manual 101, 1.0 (2010-01-04); the same in Quick Service Guide 201 (2015-01-25). The ratio: USPS
@@ -42,7 +44,7 @@ const us: LetterPost = {
     { name: 'nonmachinable letter', most: usMost, weight: '3 1/2 oz' },
   ],
   beyond: 'flat or larger',
-  asOf: '2010 to 2016',
+  asOf: { from: 2010, year: 2016 },
 }
 
 /** Ofcom, what is a large letter; the weights from a paper merchant's list of Royal Mail sizes. Both without date. */
@@ -56,7 +58,7 @@ const uk: LetterPost = {
     { name: 'large letter', most: sized(mm, 353, 250, 25), weight: '750 g' },
   ],
   beyond: 'parcel',
-  asOf: 'read in November 2026',
+  asOf: { year: 2026, month: 11, read: true },
 }
 
 /** Canada Post, letter weight and size, without date; thicknesses from a mailing house's list of 2022-01-10. */
@@ -71,7 +73,7 @@ const canada: LetterPost = {
     { name: 'oversize letter', most: sized(mm, 380, 270, 20), weight: '500 g' },
   ],
   beyond: 'larger than a letter',
-  asOf: '2022',
+  asOf: { year: 2022 },
 }
 
 /** Die Zeit, letter formats of Deutsche Post (2025-02-12); the ratio of a Standardbrief from Helpster, without date. */
@@ -93,7 +95,7 @@ const germany: LetterPost = {
     { name: 'Großbrief', most: sized(mm, 353, 250, 20), weight: '500 g' },
   ],
   beyond: 'larger than a Großbrief',
-  asOf: 'February 2025',
+  asOf: { year: 2025, month: 2 },
 }
 
 /**
@@ -116,11 +118,11 @@ const abroad: LetterPost = {
     { name: 'letter', most: { long: mm(600) }, mostTogether: mm(900) },
   ],
   beyond: 'larger than a letter',
-  asOf: 'read in November 2026',
+  asOf: { year: 2026, month: 11, read: true },
 }
 
 /** The countries whose letters are known here. */
 export const letterPosts: readonly LetterPost[] = [us, uk, canada, germany, abroad]
 
 /** From the oldest to the newest of their figures. */
-export const figuresFrom = '2010 to 2026'
+export const figuresFrom: FiguresDate = { from: 2010, year: 2026 }

@@ -1,5 +1,4 @@
 import type Fraction from 'fraction.js'
-import { formatLength } from '../../length/format.ts'
 import { fitInside, mustCover } from '../../length/grid.ts'
 import { inches, type Length, minus, mm, over, plus, shorter, type Unit, zero } from '../../length/length.ts'
 import type { Series } from '../envelopes/standard.ts'
@@ -23,7 +22,7 @@ export interface LetterClass {
   /** Whether a square is refused. */
   readonly oblong?: boolean
   /** Whatever else it asks for: what is wrong with this item, if anything. */
-  readonly also?: (item: Item) => string | undefined
+  readonly also?: (item: Item) => Miss | undefined
   /** The heaviest, as text. */
   readonly weight?: string
 }
@@ -43,16 +42,46 @@ export interface LetterPost {
   readonly tolerance?: Length
   /** What is larger than all classes. */
   readonly beyond: string
-  /** When the figures were published, or read where their page has no date. */
-  readonly asOf: string
+  readonly asOf: FiguresDate
 }
+
+/** When figures were published, or read where their page has no date. */
+export interface FiguresDate {
+  /** The first year of several. */
+  readonly from?: number
+  readonly year: number
+  /** From 1. */
+  readonly month?: number
+  readonly read?: true
+}
+
+/** Why a class does not take an item. */
+export type Miss =
+  | {
+      readonly kind: 'side'
+      readonly side: keyof Item
+      readonly bound: 'least' | 'most'
+      readonly has: Length
+      readonly limit: Length
+    }
+  | { readonly kind: 'together'; readonly has: Length; readonly limit: Length }
+  /** Long side by short side. */
+  | {
+      readonly kind: 'ratio'
+      readonly bound: 'least' | 'most'
+      readonly has: Fraction
+      readonly limit: Fraction
+    }
+  /** `least`: the long side by the short one, where the class has such a limit. */
+  | { readonly kind: 'square'; readonly least?: Fraction }
+  | { readonly kind: 'thin for its size'; readonly least: Length }
 
 /** How something posts. */
 export interface Classed {
   readonly name: string
   readonly weight?: string
   /** Why it is not in the first class. */
-  readonly why: readonly string[]
+  readonly why: readonly Miss[]
 }
 
 /**
@@ -76,16 +105,12 @@ export function classify(post: LetterPost, item: Item, wrapping = false): Classe
   return { name: taking.name, why, ...(taking.weight !== undefined && { weight: taking.weight }) }
 }
 
-function shapeMisses(
-  item: Item,
-  { least = {}, ratio, oblong, also }: LetterClass,
-  post: LetterPost,
-): string[] {
+function shapeMisses(item: Item, { least = {}, ratio, oblong, also }: LetterClass, post: LetterPost): Miss[] {
   const other = also?.(item)
   return [
     ...belowOf(item, least, post),
     ...(ratio ? ratioMisses(over(item.long, item.high), ratio) : []),
-    ...(oblong && item.long.equals(item.high) ? ['square'] : []),
+    ...(oblong && item.long.equals(item.high) ? [{ kind: 'square' as const }] : []),
     ...(other === undefined ? [] : [other]),
   ]
 }
@@ -98,37 +123,33 @@ const told = {
   mm: { long: mm(1), high: mm(1), thick: mm(0.1) },
 } as const
 
-const belowOf = (item: Item, least: Partial<Item>, { unit, tolerance = zero }: LetterPost): string[] =>
-  sides.flatMap((side) => {
+const belowOf = (item: Item, least: Partial<Item>, { unit, tolerance = zero }: LetterPost): Miss[] =>
+  sides.flatMap((side): Miss[] => {
     const limit = least[side]
     if (!limit || !shorter(item[side], side === 'thick' ? limit : minus(limit, tolerance))) return []
-    const has = formatLength(fitInside(item[side], told[unit][side]), unit)
-    return [`${has} ${side}, at least ${formatLength(limit, unit)}`]
+    return [{ kind: 'side', side, bound: 'least', has: fitInside(item[side], told[unit][side]), limit }]
   })
 
-const aboveOf = (item: Item, most: Partial<Item>, { unit, tolerance = zero }: LetterPost): string[] =>
-  sides.flatMap((side) => {
+const aboveOf = (item: Item, most: Partial<Item>, { unit, tolerance = zero }: LetterPost): Miss[] =>
+  sides.flatMap((side): Miss[] => {
     const limit = most[side]
     if (!limit || !shorter(side === 'thick' ? limit : plus(limit, tolerance), item[side])) return []
-    const has = formatLength(mustCover(item[side], told[unit][side]), unit)
-    return [`${has} ${side}, at most ${formatLength(limit, unit)}`]
+    return [{ kind: 'side', side, bound: 'most', has: mustCover(item[side], told[unit][side]), limit }]
   })
 
 function togetherMisses(
   { long, high, thick }: Item,
   { mostTogether }: LetterClass,
   { unit, tolerance = zero }: LetterPost,
-): string[] {
+): Miss[] {
   const all = plus(long, high, thick)
   if (!mostTogether || !shorter(plus(mostTogether, tolerance), all)) return []
-  const has = formatLength(mustCover(all, told[unit].long), unit)
-  return [`${has} long, high and thick together, at most ${formatLength(mostTogether, unit)}`]
+  return [{ kind: 'together', has: mustCover(all, told[unit].long), limit: mostTogether }]
 }
 
-function ratioMisses(x: Fraction, { least, most }: NonNullable<LetterClass['ratio']>): string[] {
-  const times = (n: Fraction): string => String(Number(n.toString(2)))
-  if (x.equals(1) && x.lt(least)) return [`square, at least ${times(least)} times as long as high`]
-  if (x.lt(least)) return [`only ${times(x.floor(2))} times as long as high, at least ${times(least)}`]
-  if (most && x.gt(most)) return [`${times(x.ceil(2))} times as long as high, at most ${times(most)}`]
+function ratioMisses(x: Fraction, { least, most }: NonNullable<LetterClass['ratio']>): Miss[] {
+  if (x.equals(1) && x.lt(least)) return [{ kind: 'square', least }]
+  if (x.lt(least)) return [{ kind: 'ratio', bound: 'least', has: x.floor(2), limit: least }]
+  if (most && x.gt(most)) return [{ kind: 'ratio', bound: 'most', has: x.ceil(2), limit: most }]
   return []
 }

@@ -31,7 +31,7 @@ export async function kitOfClass(path: string, options: Options, outside: Outsid
   await answerListing(
     forms,
     first.lesson,
-    { path, what: 'kit', lessons: lessons.map(({ lesson }) => lesson) },
+    { path, what: 'kit', wording: kit.wording, lessons: lessons.map(({ lesson }) => lesson) },
     options,
     outside,
   )

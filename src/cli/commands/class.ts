@@ -62,7 +62,14 @@ async function makeAll(
       if (!options.quiet) outside.stderr(`Printing ${i + 1} of ${prints.length}: ${print.title}\n`)
     })
     const { out } = await pagesFor(work.path, 'class', options, outside)
-    await writeWorkbook(`${out}.xlsx`, work.title, classTables(work), press.options, press.outside)
+    await writeWorkbook(
+      `${out}.xlsx`,
+      work.title,
+      classTables(work),
+      work.wording,
+      press.options,
+      press.outside,
+    )
     await mayWrite(`${out}.html`, options.force === true, outside)
     const page = await dayPage(work, prints, held.files(), options, outside)
     const files = [{ path: `${out}.html`, data: page }, ...held.files()]

@@ -24,6 +24,6 @@ export const kit: Action = async ([path = ''], options, outside) => {
     listing: () => kitListing(kit),
     tables: async () => (await import('../../workshop/kit-tables.ts')).kitTables(kit),
   }
-  await answerListing(forms, lesson, { path, what: 'kit' }, options, outside)
+  await answerListing(forms, lesson, { path, what: 'kit', wording: lesson.wording }, options, outside)
   return exitCodes.done
 }

@@ -1,3 +1,4 @@
+import { classWording } from '../../workshop/class/class-wording.ts'
 import { kitLabels } from '../../workshop/class/kit-labels.ts'
 import { classTitle } from '../../workshop/class/taught.ts'
 import { asJson } from '../answer.ts'
@@ -14,7 +15,8 @@ export const labels: Action = async ([path = ''], options, outside) => {
   if (!tellClass(read, options, outside) || !first) return exitCodes.lessonErrors
   const all = kitLabels(file, lessons)
   const title = classTitle(file, lessons)
-  const paths = await printKitLabels({ path, title }, all, file.labels, first.lesson, options, outside)
+  const wording = classWording(file, lessons)
+  const paths = await printKitLabels({ path, title, wording }, all, file.labels, options, outside)
   if (options.json) outside.stdout(asJson({ labels: all, written: paths }))
   return exitCodes.done
 }

@@ -14,21 +14,21 @@ import { exitCodes } from '../problems.ts'
 export const prepare: Action = async ([path = ''], options, outside) => {
   const planned = await plannedClass(path, options, outside)
   if (!planned) return exitCodes.lessonErrors
-  const { file, lessons, first, unit, plan } = planned
+  const { file, lessons, first, wording, plan } = planned
   const findings = shortFindings(plan.short, file)
   const list = prepareClass(file, lessons, plan)
   tellFindings(path, findings, options, outside)
   const forms = {
-    json: () => preparationJson(list, unit),
-    listing: () => preparationListing(list, unit),
+    json: () => preparationJson(list, wording.unit),
+    listing: () => preparationListing(list, wording),
     tables: async () =>
-      (await import('../../workshop/class/preparation-tables.ts')).preparationTables(list, unit),
+      (await import('../../workshop/class/preparation-tables.ts')).preparationTables(list, wording),
     width: terminalWidth,
   }
   await answerListing(
     forms,
     first.lesson,
-    { path, what: 'prepare', lessons: lessons.map(({ lesson }) => lesson) },
+    { path, what: 'prepare', wording, lessons: lessons.map(({ lesson }) => lesson) },
     options,
     outside,
   )

@@ -25,7 +25,7 @@ export const runsheet: Action = async ([path = ''], options, outside) => {
   await answerListing(
     forms,
     first.lesson,
-    { path, what: 'run-sheet', lessons: read.lessons.map(({ lesson }) => lesson) },
+    { path, what: 'run-sheet', wording: sheet.wording, lessons: read.lessons.map(({ lesson }) => lesson) },
     options,
     outside,
   )

@@ -17,21 +17,21 @@ const listEndings = ['.txt', '.md', '.csv', '.xlsx']
 export const sheets: Action = async ([path = ''], options, outside) => {
   const planned = await plannedClass(path, options, outside)
   if (!planned) return exitCodes.lessonErrors
-  const { file, lessons, first, unit, plan } = planned
+  const { file, lessons, first, wording, plan } = planned
   const findings = shortFindings(plan.short, file)
   const title = classTitle(file, lessons)
   const forms = {
-    json: () => sheetsJson(plan, unit),
-    listing: () => sheetsListing(title, plan, unit),
+    json: () => sheetsJson(plan, wording.unit),
+    listing: () => sheetsListing(title, plan, wording),
     tables: async () =>
-      (await import('../../workshop/class/sheets-tables.ts')).sheetsTables(title, plan, unit),
+      (await import('../../workshop/class/sheets-tables.ts')).sheetsTables(title, plan, wording),
   }
   const { output, json } = options
   if (json || output === undefined || listEndings.includes(extname(output).toLowerCase()))
-    await answerListing(forms, first.lesson, { path, what: 'sheets' }, options, outside)
+    await answerListing(forms, first.lesson, { path, what: 'sheets', wording }, options, outside)
   else {
     const { printSheets } = await import('./printing.ts')
-    await printSheets({ title, path, unit }, plan, lessons, options, outside)
+    await printSheets({ title, path, wording }, plan, lessons, options, outside)
   }
   // In JSON they are part of the answer.
   if (!json) tellFindings(path, findings, options, outside)

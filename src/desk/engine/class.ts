@@ -94,9 +94,9 @@ const findingIn = (file: string, { place, ...finding }: Finding): ClassFinding =
 })
 
 function partsOf(work: ClassWork, settings: Settings, themes: Themes): ClassPart[] {
-  const { title, unit, file, lessons, first, plan, kit, run, labels } = work
-  const { lang } = first.lesson.frontMatter
-  const print = `for ${first.kits} kits`
+  const { title, wording, file, lessons, first, plan, kit, run, labels } = work
+  const { lang } = wording
+  const print = wording.say('class.for-kits', { kits: first.kits })
   const page = (head: PageHead, css: string, body: string): PageOf => ({
     lang,
     title: head.title,
@@ -112,7 +112,7 @@ function partsOf(work: ClassWork, settings: Settings, themes: Themes): ClassPart
       page: page(head, themes.page(settings.theme, 'handout').css, listingBody(listing)),
     }
   }
-  const sheets = sheetsView({ title, lang, print }, plan, uprightIn(lessons), unit)
+  const sheets = sheetsView({ title, wording, print }, plan, uprightIn(lessons))
   const sheetsTheme = themes.page<typeof sheets>(settings.theme, 'sheets')
   return [
     list('kit', 'Kits and shopping', classKitListing(kit)),
@@ -121,9 +121,9 @@ function partsOf(work: ClassWork, settings: Settings, themes: Themes): ClassPart
       title: 'Cutting the paper',
       page: page(sheets, sheetsTheme.css, sheetsTheme.body(sheets)),
     },
-    list('prepare', 'The evening before', preparationListing(prepareClass(file, lessons, plan), unit)),
+    list('prepare', 'The evening before', preparationListing(prepareClass(file, lessons, plan), wording)),
     list('run-sheet', 'The day by the clock', runSheetListing(run)),
-    list('packing', 'Packing', packingListing(title, labels, kit.tables)),
+    list('packing', 'Packing', packingListing(title, labels, kit.tables, wording)),
   ]
 }
 

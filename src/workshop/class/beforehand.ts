@@ -15,11 +15,3 @@ export function beforehandOf(
   if (!work.more && cuts === work.cuts && scores === work.scores) return 'all'
   return cuts && scores ? 'cut and score' : cuts ? 'cut' : 'score'
 }
-
-/** The same as a sentence. */
-export const beforehandWords: Readonly<Record<Beforehand, string>> = {
-  all: 'Done beforehand.',
-  cut: 'The paper is cut already.',
-  score: 'The paper is scored already.',
-  'cut and score': 'The paper is cut and scored already.',
-}

@@ -18,6 +18,8 @@ export interface ClassFile {
   /** Those who come, if the file names them. */
   readonly guests: readonly Guest[]
   readonly spare: number
+  /** BCP 47 language tag of all lists, if it is not that of the first lesson. */
+  readonly lang?: string
   /** Of all lists, if it is not that of the first lesson. */
   readonly units?: Unit
   /** What stands before or behind a price, such as `£` or `EUR`. */

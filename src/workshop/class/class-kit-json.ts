@@ -1,10 +1,11 @@
+import { wordingOf } from '../../wording/wording.ts'
 import { type FindingJson, findingJson } from '../finding-json.ts'
 import { type EachJson, eachJson, type NeedJson, needJson, type SupplyJson, supplyJson } from '../kit-json.ts'
 import { type SizeJson, sizeJson } from '../length-json.ts'
 import type { ClassKit } from './class-kit.ts'
-import { soldAs } from './class-kit-listing.ts'
 import { moneyNumber } from './money-text.ts'
 import { type PriceJson, priceJson } from './price-json.ts'
+import { soldText } from './sold.ts'
 import { type WeightJson, weightJson } from './weight-json.ts'
 
 /** What `kit CLASS --json` answers. */
@@ -42,7 +43,8 @@ export interface ClassKitJson {
 
 /** The lists of a class for other programs; money in the class file's currency, to a hundredth. */
 export function classKitJson(kit: ClassKit): ClassKitJson {
-  const { unit } = kit
+  const { unit } = kit.wording
+  const english = wordingOf('en-GB', unit)
   return {
     title: kit.title,
     people: kit.people,
@@ -54,19 +56,16 @@ export function classKitJson(kit: ClassKit): ClassKitJson {
     ...(kit.tables.length > 0 && { tables: tablesJson(kit) }),
     tutor: kit.tutor.map((supply) => supplyJson(supply, unit)),
     buy: kit.shopping.flatMap(({ name, lines }) =>
-      lines.map((line) => {
-        const sold = soldAs(line, unit)
-        return {
-          item: line.item,
-          need: needJson(line.need, unit),
-          ...(line.sheet && { sheet: sizeJson(line.sheet.size, unit) }),
-          ...(sold !== '' && { sold }),
-          ...(line.count !== undefined && { count: line.count }),
-          have: needJson(line.have, unit),
-          ...(line.cost !== undefined && { cost: moneyNumber(line.cost) }),
-          ...(name !== undefined && { at: name }),
-        }
-      }),
+      lines.map((line) => ({
+        item: line.item,
+        need: needJson(line.need, unit),
+        ...(line.sheet && { sheet: sizeJson(line.sheet.size, unit) }),
+        ...(line.sold && { sold: soldText(line.sold, english) }),
+        ...(line.count !== undefined && { count: line.count }),
+        have: needJson(line.have, unit),
+        ...(line.cost !== undefined && { cost: moneyNumber(line.cost) }),
+        ...(name !== undefined && { at: name }),
+      })),
     ),
     total: moneyNumber(kit.total),
     aHead: moneyNumber(kit.aHead),
@@ -76,7 +75,7 @@ export function classKitJson(kit: ClassKit): ClassKitJson {
   }
 }
 
-const tablesJson = ({ tables, unit }: ClassKit): NonNullable<ClassKitJson['tables']> =>
+const tablesJson = ({ tables, wording: { unit } }: ClassKit): NonNullable<ClassKitJson['tables']> =>
   tables.map(({ name, people, kits, shared }) => ({
     name,
     people,

@@ -1,11 +1,12 @@
 import type { Finding } from '../../length/finding.ts'
-import type { Unit } from '../../length/length.ts'
+import type { Wording } from '../../wording/wording.ts'
 import { type Kit, makeKit } from '../kit.ts'
 import type { KitSupply } from '../kit-supply.ts'
 import { addUp } from '../needs.ts'
 import { forAllTables, makersByTable, type TableKit, tableKits } from './at-tables.ts'
 import { type Purchase, purchaseOf, totalOf } from './buying.ts'
 import { atOnce, type ClassFile } from './class-file.ts'
+import { classWording } from './class-wording.ts'
 import type { Money } from './money.ts'
 import { type PaperWeight, paperWeight } from './paper-weight.ts'
 import { type Price, priceOf } from './price.ts'
@@ -17,7 +18,7 @@ import { together } from './together.ts'
 /** What a whole class needs, and what it costs. */
 export interface ClassKit {
   readonly title: string
-  readonly unit: Unit
+  readonly wording: Wording
   readonly people: number
   readonly spare: number
   readonly currency: string
@@ -56,7 +57,7 @@ export function classKit(
   sheets: readonly Purchase[],
   short: readonly Finding[] = [],
 ): ClassKit {
-  const unit = lessons[0]?.lesson.unit ?? 'in'
+  const wording = classWording(file, lessons)
   const makers = makersByTable(file, lessons)
   const kits = lessons.map((taught, i) => ({
     taught,
@@ -69,7 +70,7 @@ export function classKit(
   const { shared, tables, forAll } = sharedIn(file, lessons, kits)
   return {
     title: classTitle(file, lessons),
-    unit,
+    wording,
     people: file.people,
     spare: file.spare,
     currency: file.currency,
@@ -88,7 +89,7 @@ export function classKit(
     paying,
     ...(file.price && { price: priceOf(file.price, total, file.people) }),
     weight: paperWeight(file, lessons, sheets),
-    findings: [...short, ...supplyFindings(file, needs, unit), ...shopFindings(file.shop, buy)],
+    findings: [...short, ...supplyFindings(file, needs, wording.unit), ...shopFindings(file.shop, buy)],
   }
 }
 

@@ -1,6 +1,7 @@
-import type { Unit } from '../../length/length.ts'
+import type { Wording } from '../../wording/wording.ts'
 import type { CuttingOptions, Progress } from '../cutting/cutting.ts'
 import { type ClassKit, classKit } from './class-kit.ts'
+import { classWording } from './class-wording.ts'
 import { type KitLabel, kitLabels } from './kit-labels.ts'
 import { type ClassPlan, planClass } from './plan-class.ts'
 import type { ReadClass, TaughtFile } from './read-with-lessons.ts'
@@ -13,7 +14,7 @@ export interface ClassWork extends Pick<ReadClass, 'file' | 'lessons'> {
   /** Of the class file. */
   readonly path: string
   readonly title: string
-  readonly unit: Unit
+  readonly wording: Wording
   readonly first: TaughtFile
   readonly plan: ClassPlan
   readonly kit: ClassKit
@@ -29,14 +30,15 @@ export async function workOut(
   progress: (progress: Progress) => void,
   signal?: CuttingOptions['signal'],
 ): Promise<ClassWork> {
-  const unit = first.lesson.unit
+  const wording = classWording(file, lessons)
+  const { unit } = wording
   const plan = await planClass(file, lessons, { unit, progress, ...(signal && { signal }) })
   return {
     path,
     file,
     lessons,
     first,
-    unit,
+    wording,
     title: classTitle(file, lessons),
     plan,
     kit: classKit(file, lessons, plan.purchases, shortFindings(plan.short, file)),

@@ -1,3 +1,5 @@
+import type { Wording } from '../../wording/wording.ts'
+
 /** A time of day, in minutes after midnight. */
 export type Clock = number
 
@@ -16,9 +18,19 @@ export function clockIn(text: string): Clock | undefined {
   return (half ? (h % 12) + (late ? 12 : 0) : h) * 60 + m
 }
 
-/** `09:05`; after midnight it goes on from 00:00. */
+/** `09:05`, as programs read it; after midnight it goes on from 00:00. */
 export function clockText(clock: Clock): string {
   const two = (n: number): string => String(n).padStart(2, '0')
   const whole = Math.round(clock)
   return `${two(Math.floor(whole / 60) % 24)}:${two(whole % 60)}`
+}
+
+const formats = new Map<string, Intl.DateTimeFormat>()
+
+/** The same as a list says it: `09:05`, `9:05`, `9:05 AM`, as Unicode's locale data (CLDR) has it. */
+export function timeText(clock: Clock, { locale }: Pick<Wording, 'locale'>): string {
+  const format =
+    formats.get(locale) ?? new Intl.DateTimeFormat(locale, { timeStyle: 'short', timeZone: 'UTC' })
+  formats.set(locale, format)
+  return format.format(Math.round(clock) * 60_000)
 }

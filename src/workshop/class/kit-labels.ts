@@ -1,7 +1,10 @@
+import type { Wording } from '../../wording/wording.ts'
 import { makeKit } from '../kit.ts'
-import { say } from '../kit-listing.ts'
+import { pieceWords } from '../kit-listing.ts'
+import { quantityText } from '../quantity-text.ts'
 import { makersOf } from './at-tables.ts'
 import type { ClassFile } from './class-file.ts'
+import { classWording } from './class-wording.ts'
 import { seatingOf } from './seating.ts'
 import type { Taught } from './taught.ts'
 
@@ -19,19 +22,21 @@ export interface KitLabel {
 }
 
 /** A label for every kit of every lesson, people first and then the spare ones. */
-export const kitLabels = (file: ClassFile, lessons: readonly Taught[]): KitLabel[] =>
-  lessons.flatMap((taught, lesson) => {
+export function kitLabels(file: ClassFile, lessons: readonly Taught[]): KitLabel[] {
+  const wording = classWording(file, lessons)
+  return lessons.flatMap((taught, lesson) => {
     const chosen = choicesOf(file, taught)
     const table = tableOfKit(file, lessons, lesson)
-    const contents = contentsOf(taught)
+    const contents = contentsOf(taught, wording.in(taught.lesson.unit))
     return Array.from({ length: taught.kits }, (_, i) => ({
-      name: nameOf(file, taught, i),
+      name: nameOf(file, taught, i, wording),
       title: taught.lesson.frontMatter.title,
-      chosen: chosen[i] ?? [],
+      chosen: (chosen[i] ?? []).map(wording.name),
       contents,
       ...(i < taught.people && table(i)),
     }))
   })
+}
 
 /** The table of each kit of a lesson, by the number of the kit from 0. */
 function tableOfKit(
@@ -48,20 +53,20 @@ function tableOfKit(
 }
 
 /** What is packed: pieces and letters by number, and what is counted out or cut off a roll. A number stays with its word. */
-function contentsOf({ lesson, people, kits }: Taught): string[] {
-  const { each, unit } = makeKit(lesson, people, kits - people)
+function contentsOf({ lesson, people, kits }: Taught, wording: Wording): string[] {
+  const { each } = makeKit(lesson, people, kits - people)
   return each.map((entry) => {
-    if (entry.kind === 'letters') return `${entry.count}\u00a0letters ${entry.letters}`
-    if (entry.kind === 'piece')
-      return `${entry.count}\u00a0${entry.item}${entry.card ? ` (${entry.card})` : ''}`
-    return `${say(entry.amount, unit)}\u00a0${entry.item}`
+    if (entry.kind === 'letters')
+      return wording.say('class.pack-letters', { count: entry.count, letters: entry.letters })
+    if (entry.kind === 'piece') return `${entry.count}\u00a0${pieceWords(entry, wording)}`
+    return `${quantityText(entry.amount, wording)}\u00a0${entry.item}`
   })
 }
 
-function nameOf({ guests }: ClassFile, { people }: Taught, i: number): string {
-  if (i >= people) return `spare kit ${i - people + 1}`
+function nameOf({ guests }: ClassFile, { people }: Taught, i: number, { say }: Wording): string {
+  if (i >= people) return say('class.spare-kit', { number: i - people + 1 })
   // Who makes which of several lessons is not known from their names.
-  return guests.length === people ? (guests[i]?.name ?? '') : `kit ${i + 1}`
+  return guests.length === people ? (guests[i]?.name ?? '') : say('class.kit-number', { number: i + 1 })
 }
 
 /** For each kit the stock of each choice: what the person takes, and of what is left the first that there is. */

@@ -1,17 +1,24 @@
 import { groupBy } from '../../length/group-by.ts'
-import { countText } from '../../lesson/count-text.ts'
+import { countInWords } from '../../lesson/amount-words.ts'
+import type { Wording } from '../../wording/wording.ts'
 import { type Section, words } from '../listing.ts'
 import type { TableKit } from './at-tables.ts'
 import type { KitLabel } from './kit-labels.ts'
+import { tableWords } from './table-words.ts'
 
 /**
  * The packing list table by table: a row for each person with a column for the kit of each lesson, and then what the
  * table shares; the spare kits come last. A cell says what was chosen, and has room to tick.
  */
-export function packingByTable(labels: readonly KitLabel[], tables: readonly TableKit[]): Section[] {
+export function packingByTable(
+  labels: readonly KitLabel[],
+  tables: readonly TableKit[],
+  wording: Wording,
+): Section[] {
+  const { say } = wording
   const lessons = groupBy(labels, ({ title }) => title)
   const titles = [...lessons.keys()]
-  const columns = [words('kit'), ...titles.map(words)]
+  const columns = [words(say('class.kit')), ...titles.map(words)]
   const kitRows = (kits: readonly KitLabel[]): string[][] =>
     [...groupBy(kits, ({ name }) => name)].map(([name, own]) => [
       name,
@@ -23,21 +30,21 @@ export function packingByTable(labels: readonly KitLabel[], tables: readonly Tab
   const spare = labels.filter(({ table }) => table === undefined)
   return [
     {
-      heading: 'In each kit',
-      columns: [words('lesson'), words('contents')],
+      heading: say('kit.in-each-kit'),
+      columns: [words(say('kit.lesson')), words(say('class.contents'))],
       rows: [...lessons].map(([title, kits]) => [title, kits[0]?.contents.join(', ') ?? '']),
     },
     ...tables.map(({ name, shared }) => ({
-      heading: name,
+      heading: tableWords(name, wording),
       columns,
       rows: [
         ...kitRows(labels.filter(({ table }) => table === name)),
         ...shared.map(({ item, amount }) => [
-          amount.kind === 'count' ? `${countText(amount)} × ${item}` : item,
+          amount.kind === 'count' ? `${countInWords(amount, wording)} × ${item}` : item,
           ...titles.map(() => ''),
         ]),
       ],
     })),
-    ...(spare.length > 0 ? [{ heading: 'Spare kits, with the tutor', columns, rows: kitRows(spare) }] : []),
+    ...(spare.length > 0 ? [{ heading: say('class.spare-with-tutor'), columns, rows: kitRows(spare) }] : []),
   ]
 }

@@ -1,3 +1,4 @@
+import type { Wording } from '../../wording/wording.ts'
 import { number, type Table, text, withoutEmpty } from '../table.ts'
 import type { ClassFile } from './class-file.ts'
 import type { KitLabel } from './kit-labels.ts'
@@ -10,18 +11,26 @@ export const peopleTables = (
   title: string,
   { guests }: Pick<ClassFile, 'guests'>,
   labels: readonly KitLabel[],
-): Table[] =>
-  withoutEmpty([
+  wording: Wording,
+): Table[] => {
+  const { say } = wording
+  return withoutEmpty([
     {
-      name: 'Kits',
-      title: `Kits to pack: ${title}`,
-      columns: [number('number'), text('kit'), text('lesson'), text('chosen')],
+      name: say('class.kits-table'),
+      title: say('kit.table-title', { table: say('class.kits-to-pack'), title }),
+      columns: [
+        number(say('kit.number')),
+        text(say('class.kit')),
+        text(say('kit.lesson')),
+        text(say('class.chosen')),
+      ],
       rows: labels.map(({ name, title: lesson, chosen }, i) => [i + 1, name, lesson, chosen.join(', ')]),
     },
     {
-      name: 'Guests',
-      title: `Who comes: ${title}`,
-      columns: [number('number'), text('name'), text('takes')],
-      rows: guests.map(({ name, takes }, i) => [i + 1, name, takes.join(', ')]),
+      name: say('class.guests'),
+      title: say('kit.table-title', { table: say('class.who-comes'), title }),
+      columns: [number(say('kit.number')), text(say('class.name')), text(say('class.takes'))],
+      rows: guests.map(({ name, takes }, i) => [i + 1, name, takes.map(wording.name).join(', ')]),
     },
   ])
+}

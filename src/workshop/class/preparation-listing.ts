@@ -1,116 +1,134 @@
-import { formatSize } from '../../length/format.ts'
-import type { Unit } from '../../length/length.ts'
+import type { Wording } from '../../wording/wording.ts'
 import { count, type Listing, measure, type Section, withoutEmptyColumns, words } from '../listing.ts'
 import { durationText } from './duration.ts'
+import { minutesText } from './minutes-text.ts'
+import { planPiece } from './plan-piece.ts'
 import type { PreparationList } from './preparation.ts'
 
 /** What is done on the evening before, as tables with room to tick off. */
-export function preparationListing(list: PreparationList, unit: Unit): Listing {
+export function preparationListing(list: PreparationList, wording: Wording): Listing {
   const sections = [
-    cuttingSection(list, unit),
-    scoringSection(list),
-    aheadSection(list),
-    packingSection(list),
+    cuttingSection(list, wording),
+    scoringSection(list, wording),
+    aheadSection(list, wording),
+    packingSection(list, wording),
   ]
   return {
-    title: `The evening before: ${list.title}`,
-    intro: introOf(list),
+    title: wording.say('class.evening-title', { title: list.title }),
+    intro: introOf(list, wording),
     sections: sections.filter(({ rows }) => rows.length > 0).map(withoutEmptyColumns),
   }
 }
 
 /** How long it takes, and whose figures that is worked out with. */
-function introOf({ minutes, kits, measured, cutting, scoring, rates }: PreparationList): string {
-  const about = `About ${durationText(minutes)} for ${kits} ${kits === 1 ? 'kit' : 'kits'}`
-  if (measured) return `${about}, with the minutes of the class file.`
-  const said = [
-    ...(cutting.length > 0 ? [`${shown(rates.cut)} min a cut`] : []),
-    ...(scoring.length > 0 ? [`${shown(rates.score)} min a score`] : []),
-    `${shown(rates.item)} min an item`,
-    `${shown(rates.kit)} min a kit`,
+function introOf(list: PreparationList, wording: Wording): string {
+  const { minutes, kits, measured, cutting, scoring, rates } = list
+  const { say } = wording
+  const time = durationText(minutes, wording)
+  if (measured) return say('class.evening-measured', { time, kits })
+  const used = [
+    ...(cutting.length > 0 ? (['cut'] as const) : []),
+    ...(scoring.length > 0 ? (['score'] as const) : []),
+    ...(['item', 'kit'] as const),
   ]
-  return `${about}: an estimate with ${said.join(', ')}. Time yourself once, and put your own minutes under prepare in the class file.`
+  const said = used.map((of) => say('class.rate', { of, minutes: minutesText(rates[of], wording) }))
+  return say('class.evening-estimate', { time, kits, rates: said.join(', ') })
 }
 
-const shown = (minutes: number): string => String(Math.round(minutes * 100) / 100)
-
-function cuttingSection({ cutting, stack }: PreparationList, unit: Unit): Section {
+function cuttingSection({ cutting, stack }: PreparationList, wording: Wording): Section {
+  const { say, name } = wording
   return {
-    heading: 'Cut',
+    heading: say('class.cut'),
     columns: [
-      words('stock'),
-      measure('sheet'),
-      words('layout'),
-      count('sheets'),
-      count('stacks'),
-      count('cuts of each'),
-      count('minutes'),
-      words('done'),
+      words(say('kit.stock')),
+      measure(say('class.sheet')),
+      words(say('class.layout')),
+      count(say('class.sheets')),
+      count(say('class.stacks')),
+      count(say('class.cuts-of-each')),
+      count(say('class.minutes')),
+      words(say('class.done')),
     ],
     rows: cutting.map(({ stock, offcut, sheet, layout = '', sheets, stacks, cuts, minutes }) => [
-      offcut ? `${stock}, offcut` : stock,
-      formatSize(sheet, unit),
+      offcut ? say('sheets.offcut-of', { stock: name(stock) }) : name(stock),
+      wording.size(sheet),
       layout,
       String(sheets),
       String(stacks),
       String(cuts),
-      shown(minutes),
+      minutesText(minutes, wording),
       box,
     ]),
-    note: `The cutting plan says how. ${stack === 1 ? 'Sheets are cut one by one; for a trimmer that takes more at once, write trimmer: {stack: 3} in the class file.' : `A stack is ${stack} sheets at most.`}`,
+    note:
+      stack === 1
+        ? say('class.one-by-one', { example: 'trimmer: {stack: 3}' })
+        : say('class.stack', { sheets: stack }),
   }
 }
 
-function scoringSection({ scoring }: PreparationList): Section {
+function scoringSection({ scoring }: PreparationList, wording: Wording): Section {
+  const { say } = wording
   const several = new Set(scoring.map(({ lesson }) => lesson)).size > 1
   return {
-    heading: 'Score',
+    heading: say('class.score'),
     columns: [
-      words('piece'),
-      words('lesson'),
-      count('pieces'),
-      count('scores of each'),
-      count('minutes'),
-      words('done'),
+      words(say('kit.piece')),
+      words(say('kit.lesson')),
+      count(say('class.pieces')),
+      count(say('class.scores-of-each')),
+      count(say('class.minutes')),
+      words(say('class.done')),
     ],
     rows: scoring.map(({ piece, lesson, count: n, scores, minutes }) => [
-      piece,
+      planPiece(piece, wording),
       several ? lesson : '',
       String(n),
       String(scores),
-      shown(minutes),
+      minutesText(minutes, wording),
       box,
     ]),
   }
 }
 
-function aheadSection({ ahead }: PreparationList): Section {
+function aheadSection({ ahead }: PreparationList, { say }: Wording): Section {
   const several = new Set(ahead.map(({ lesson }) => lesson)).size > 1
   return {
-    heading: 'Have ready',
-    columns: [words('what'), count('for step'), words('lesson'), words('done')],
+    heading: say('class.have-ready'),
+    columns: [
+      words(say('kit.what')),
+      count(say('class.for-step')),
+      words(say('kit.lesson')),
+      words(say('class.done')),
+    ],
     rows: ahead.map(({ words: what, step, lesson }) => [
       what,
       step === undefined ? '' : String(step),
       several ? lesson : '',
       box,
     ]),
-    note: 'The lessons do not say how long this takes, so no minutes are counted for it.',
+    note: say('class.no-minutes'),
   }
 }
 
-function packingSection({ packing }: PreparationList): Section {
+function packingSection({ packing }: PreparationList, wording: Wording): Section {
+  const { say } = wording
   return {
-    heading: 'Pack',
-    columns: [words('lesson'), count('kits'), count('items in each'), count('minutes'), words('done')],
+    heading: say('class.pack'),
+    columns: [
+      words(say('kit.lesson')),
+      count(say('class.kits')),
+      count(say('class.items-in-each')),
+      count(say('class.minutes')),
+      words(say('class.done')),
+    ],
     rows: packing.map(({ lesson, kits, items, minutes }) => [
       lesson,
       String(kits),
       String(items),
-      shown(minutes),
+      minutesText(minutes, wording),
       box,
     ]),
-    note: 'The packing list says what is in each. Put the label on when the kit is shut.',
+    note: say('class.pack-note'),
   }
 }
 

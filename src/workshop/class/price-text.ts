@@ -1,24 +1,33 @@
 import type Fraction from 'fraction.js'
-import { formatNumber } from '../../length/format.ts'
+import type { Wording } from '../../wording/wording.ts'
 import { moneyText } from './money-text.ts'
 import type { Price } from './price.ts'
 
 /** What to charge and what comes of it, in words. */
-export function priceText(price: Price, currency: string): string {
+export function priceText(price: Price, currency: string, wording: Wording): string {
   const { wish, exact, charge, left, margin, pays } = price
-  const say = (amount: Fraction): string => moneyText(amount, currency)
-  const wanted = wish.margin.equals(0)
-    ? 'To pay for all of it'
-    : `To have ${percentText(wish.margin)} of the price left when all is paid`
-  const rounded = charge.equals(exact) ? '' : `, ${moneyText(exact, currency)} rounded up`
+  const { say } = wording
+  const money = (amount: Fraction): string => moneyText(amount, currency, wording)
+  const values = {
+    goal: wish.margin.equals(0) ? 'cost' : 'margin',
+    margin: percentText(wish.margin, wording),
+    charge: money(charge),
+  }
+  const { paying } = wish
   return [
-    `${wanted}, charge ${say(charge)}${rounded}.`,
-    `${wish.paying} who pay bring ${say(charge.mul(wish.paying))}, and ${say(left)} are left, ${percentText(margin)} of it.`,
-    pays === 0 ? '' : `It pays for itself from ${pays} ${pays === 1 ? 'person' : 'people'} on.`,
-  ]
-    .filter((sentence) => sentence !== '')
-    .join(' ')
+    charge.equals(exact)
+      ? say('class.charge', values)
+      : say('class.charge-rounded', { ...values, exact: money(exact) }),
+    say('class.income', {
+      paying,
+      income: money(charge.mul(paying)),
+      left: money(left),
+      margin: percentText(margin, wording),
+    }),
+    ...(pays === 0 ? [] : [say('class.pays-from', { people: pays })]),
+  ].join(' ')
 }
 
 /** `20 %`, `33.3 %`: to a tenth. */
-const percentText = (part: Fraction): string => `${formatNumber(part.mul(100).round(1), 'mm')}\u00a0%`
+const percentText = (part: Fraction, wording: Wording): string =>
+  `${wording.in('mm').number(part.mul(100).round(1))}\u00a0%`

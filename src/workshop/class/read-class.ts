@@ -1,6 +1,7 @@
 import { checkKeys, type Reading, report, wordOf } from '../../card/reading.ts'
 import { readYaml } from '../../card/yaml.ts'
 import type { Finding } from '../../length/finding.ts'
+import { langIn } from '../../lesson/lang-key.ts'
 import { readingOf, textsOf } from '../../lesson/yaml-reading.ts'
 import { countIn, mostPeople } from './amounts.ts'
 import type { ClassFile, ClassLesson } from './class-file.ts'
@@ -24,6 +25,7 @@ const keys = [
   'choices',
   'people',
   'spare',
+  'lang',
   'units',
   'currency',
   'sheets',
@@ -54,6 +56,7 @@ export function readClass(text: string): { file: ClassFile; findings: readonly F
   const entry = (key: (typeof keys)[number]) => fields.get(key)?.value
   const [title] = textsOf(reading, entry('title'), '`title` wants a text', 'Write `title: Saturday class`')
   const [currency] = textsOf(reading, entry('currency'), '`currency` wants a sign', 'Write `currency: £`')
+  const lang = langIn(reading, entry('lang'), 'the lists')
   const coming = peopleIn(reading, fields.get('people'), top.keyPlace)
   const lessons = lessonsIn(reading, fields, top.keyPlace)
   const price = priceIn(reading, fields.get('price'), coming?.people)
@@ -66,6 +69,7 @@ export function readClass(text: string): { file: ClassFile; findings: readonly F
       people: coming?.people ?? 1,
       guests: coming?.guests ?? [],
       spare: countIn(reading, entry('spare'), 'spare', 0, mostPeople) ?? 0,
+      ...(lang && { lang }),
       ...(fields.has('units') && { units: wordOf(reading, entry('units'), ['in', 'mm']) }),
       currency: currency?.text.trim() ?? '',
       sheets: sheetsIn(reading, entry('sheets')),

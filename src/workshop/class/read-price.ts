@@ -3,6 +3,7 @@ import { checkKeys, fieldsOf, type Reading, report } from '../../card/reading.ts
 import type { Entry, Field, Fields } from '../../card/yaml.ts'
 import { textsOf } from '../../lesson/yaml-reading.ts'
 import { countIn, moneyIn } from './amounts.ts'
+import { feesWithoutName } from './fee-words.ts'
 import type { Fee, PriceWish } from './price-wish.ts'
 
 const keys = ['fees', 'each', 'margin', 'round to', 'paying'] as const
@@ -32,8 +33,8 @@ export function priceIn(
     )
   return {
     place: field.keyPlace,
-    fees: feesIn(reading, fields.get('fees')?.value, 'fees', 'for the class'),
-    each: feesIn(reading, fields.get('each')?.value, 'each', 'for each person'),
+    fees: feesIn(reading, fields.get('fees')?.value, 'fees', feesWithoutName.fees),
+    each: feesIn(reading, fields.get('each')?.value, 'each', feesWithoutName.each),
     margin: marginIn(reading, fields.get('margin')?.value),
     step: step?.gt(0) ? step : new Fraction(1, 100),
     paying: payingIn(reading, fields.get('paying'), people),

@@ -3,6 +3,7 @@ import type { Entry, Field } from '../../card/yaml.ts'
 import { textsOf } from '../../lesson/yaml-reading.ts'
 import { countIn } from './amounts.ts'
 import type { SeatTable } from './seat-table.ts'
+import { tableNumber } from './table-words.ts'
 
 const cure = 'Write `tables: 4`, names with seats such as `tables: {window: 6, stove: 4}`, or a list of names'
 
@@ -12,7 +13,7 @@ export function tablesIn(reading: Reading, field: Field | undefined): SeatTable[
   const { value, keyPlace: place } = field
   if (value.kind === 'text') {
     const count = countIn(reading, value, 'tables', 1)
-    return Array.from({ length: Math.min(count ?? 0, most) }, (_, i) => ({ name: `table ${i + 1}`, place }))
+    return Array.from({ length: Math.min(count ?? 0, most) }, (_, i) => ({ name: tableNumber(i + 1), place }))
   }
   const tables =
     value.kind === 'map'

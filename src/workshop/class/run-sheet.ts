@@ -1,8 +1,10 @@
 import type { Finding } from '../../length/finding.ts'
 import { listOf } from '../../length/finding.ts'
 import type { FilledLesson } from '../../lesson/lesson.ts'
+import { type Wording, wordingOf } from '../../wording/wording.ts'
 import { aheadIn, type ToHaveReady } from './ahead.ts'
 import { atOnce, type ClassFile, type Pause } from './class-file.ts'
+import { classWording } from './class-wording.ts'
 import { type Clock, clockText } from './clock.ts'
 import { durationText } from './duration.ts'
 import { type Slot, slotsOf } from './slots.ts'
@@ -11,6 +13,7 @@ import { classTitle, type Taught } from './taught.ts'
 /** What a class does from minute to minute. */
 export interface RunSheet {
   readonly title: string
+  readonly wording: Wording
   /** One list of slots; several when lessons are made at the same time. */
   readonly courses: readonly {
     readonly title: string
@@ -36,12 +39,13 @@ const usualStart: Clock = 10 * 60
 export function runSheet(file: ClassFile, lessons: readonly Taught[]): RunSheet {
   const { times } = file
   const all = lessons.map(({ lesson }) => lesson)
+  const wording = classWording(file, lessons)
   const groups = atOnce(file) ? all.map((lesson) => [lesson]) : [all]
   const courses = groups.map((group) => {
-    const slots = slotsOf(group, file, times.start ?? usualStart)
+    const slots = slotsOf(group, file, times.start ?? usualStart, wording)
     const last = slots.at(-1)
     return {
-      title: titlesOf(group),
+      title: wording.list(group.map(({ frontMatter }) => frontMatter.title)),
       slots,
       finish: last ? last.from + last.minutes : (times.start ?? usualStart),
     }
@@ -51,6 +55,7 @@ export function runSheet(file: ClassFile, lessons: readonly Taught[]): RunSheet 
   const over = end === undefined ? 0 : Math.max(0, finish - end)
   return {
     title: classTitle(file, lessons),
+    wording,
     courses,
     ...(end !== undefined && { end }),
     over,
@@ -62,9 +67,6 @@ export function runSheet(file: ClassFile, lessons: readonly Taught[]): RunSheet 
     ],
   }
 }
-
-const titlesOf = (lessons: readonly FilledLesson[]): string =>
-  listOf(lessons.map(({ frontMatter }) => frontMatter.title))
 
 /** The end that follows from how long the lessons say that their class is. */
 function endOf({ times }: ClassFile, lessons: readonly FilledLesson[]): Clock | undefined {
@@ -81,7 +83,7 @@ function tooLong({ end, endPlace }: ClassFile['times'], over: number, finish: Cl
     {
       rule: 'class-time',
       severity: 'warning',
-      message: `The class goes on to ${last}, ${durationText(over)} beyond its end`,
+      message: `The class goes on to ${last}, ${durationText(over, wordingOf('en-GB', 'mm'))} beyond its end`,
       suggestion: `Write \`end: ${last}\`, or do some of it before the class`,
       place: endPlace,
     },

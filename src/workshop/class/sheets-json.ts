@@ -39,7 +39,7 @@ export interface SheetsJson {
       }[]
     }[]
   }[]
-  readonly short: CuttingPlan['short']
+  readonly short: readonly Omit<CuttingPlan['short'][number], 'reason'>[]
 }
 
 /** A cutting plan for other programs. */
@@ -63,7 +63,7 @@ export const sheetsJson = ({ plans, short }: CuttingPlan, unit: Unit): SheetsJso
       cuts: cutsJson({ placed, cuts }, sheet.size, unit),
     })),
   })),
-  short,
+  short: short.map(({ reason: _, ...said }) => said),
 })
 
 type LayoutJson = SheetsJson['plans'][number]['layouts'][number]

@@ -16,6 +16,9 @@ export interface ShoppingGroup {
   readonly total: Money
 }
 
+/** What is to be had nowhere that the class file names. */
+export const theRest = 'the rest'
+
 /** A shopping list in the order of the shop; what it names nowhere is the rest, at the end. Empty parts are left out. */
 export function shoppingGroups(buy: readonly Purchase[], shop: readonly ShopGroup[]): ShoppingGroup[] {
   if (shop.length === 0) return [{ lines: buy, total: totalOf(buy) }]
@@ -23,10 +26,10 @@ export function shoppingGroups(buy: readonly Purchase[], shop: readonly ShopGrou
   // What stands twice is bought where it stands first.
   for (const { name, items } of shop)
     for (const { item } of items) if (!where.has(item)) where.set(item, name)
-  const names = [...new Set([...shop.map(({ name }) => name), 'the rest'])]
+  const names = [...new Set([...shop.map(({ name }) => name), theRest])]
   return names
     .map((name) => {
-      const lines = buy.filter(({ item }) => (where.get(item) ?? 'the rest') === name)
+      const lines = buy.filter(({ item }) => (where.get(item) ?? theRest) === name)
       return { name, lines, total: totalOf(lines) }
     })
     .filter(({ lines }) => lines.length > 0)

@@ -1,10 +1,10 @@
 import { visit } from 'unist-util-visit'
-import { listOf } from '../../length/finding.ts'
 import type { Drying, FilledLesson } from '../../lesson/lesson.ts'
 import { plainText } from '../../lesson/plain-text.ts'
-import { type Beforehand, beforehandOf, beforehandWords } from './beforehand.ts'
+import type { Wording } from '../../wording/wording.ts'
+import { type Beforehand, beforehandOf } from './beforehand.ts'
 import type { ClassFile, Pause } from './class-file.ts'
-import { type Clock, clockText } from './clock.ts'
+import { type Clock, timeText } from './clock.ts'
 import { oneLine } from './one-line.ts'
 
 /** A line of the run sheet. */
@@ -39,6 +39,7 @@ export function slotsOf(
   lessons: readonly FilledLesson[],
   { times, prepare }: Pick<ClassFile, 'times' | 'prepare'>,
   start: Clock,
+  wording: Wording,
 ): Slot[] {
   const slots: Slot[] = []
   let now = start
@@ -61,7 +62,7 @@ export function slotsOf(
         ...(lesson !== undefined && { lesson }),
       })
   }
-  if (times.welcome > 0) put({ minutes: times.welcome, what: 'welcome', words: 'Welcome and what we make' })
+  if (times.welcome > 0) put({ minutes: times.welcome, what: 'welcome', words: wording.say('class.welcome') })
   const left: Wet[] = []
   for (const lesson of lessons) {
     const texts = sentencesOf(lesson)
@@ -91,7 +92,7 @@ export function slotsOf(
         wet.push({
           dryAt,
           before: drying.before ?? Number.POSITIVE_INFINITY,
-          words: waitWords(number, drying, dryAt),
+          words: waitWords(number, drying, dryAt, wording),
         })
     }
     left.push(...wet.filter(({ before }) => before === Number.POSITIVE_INFINITY))
@@ -99,15 +100,19 @@ export function slotsOf(
   // A break makes the class longer, and the next one may come before it is over then.
   for (let due = pausesBy(now + times.clearing); due.length > 0; due = pausesBy(now + times.clearing))
     for (const pause of due) rest(pause)
-  if (times.clearing > 0) put({ minutes: times.clearing, what: 'clearing', words: 'Clear up' })
+  if (times.clearing > 0)
+    put({ minutes: times.clearing, what: 'clearing', words: wording.say('class.clear-up') })
   wait(left)
   return slots
 }
 
 /** `Wait until 11:20: the beam dries.` */
-function waitWords(step: number, { of }: Drying, dryAt: Clock): string {
-  const what = of.length > 0 ? listOf(of.map((name) => `the ${name}`)) : `what step ${step} made`
-  return `Wait until ${clockText(dryAt)}: ${what} ${of.length > 1 ? 'dry' : 'dries'}.`
+function waitWords(step: number, { of }: Drying, dryAt: Clock, wording: Wording): string {
+  const { say, list, name } = wording
+  const until = timeText(dryAt, wording)
+  if (of.length === 0) return say('class.wait-for-step', { until, step })
+  const pieces = list(of.map((piece) => say('class.the-piece', { piece: name(piece) })))
+  return say('class.wait-for', { until, pieces, count: of.length })
 }
 
 /** The first sentence of each step. */
@@ -123,10 +128,11 @@ function sentencesOf({ tree }: FilledLesson): Map<number, string> {
 }
 
 /** What a slot is, in words: the step, when what it leaves is dry, and what of it is done already. */
-export function slotWords({ words, dryAt, beforehand }: Slot): string {
+export function slotWords({ words, dryAt, beforehand }: Slot, wording: Wording): string {
+  const { say } = wording
   return [
     words,
-    ...(dryAt === undefined ? [] : [`Dry at ${clockText(dryAt)}.`]),
-    ...(beforehand === undefined ? [] : [beforehandWords[beforehand]]),
+    ...(dryAt === undefined ? [] : [say('class.dry-at', { at: timeText(dryAt, wording) })]),
+    ...(beforehand === undefined ? [] : [say('class.beforehand', { done: beforehand.replaceAll(' ', '-') })]),
   ].join(' ')
 }

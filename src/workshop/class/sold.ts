@@ -1,8 +1,8 @@
 import { areaOf } from '../../length/area.ts'
-import { formatLength, formatSize } from '../../length/format.ts'
-import type { Length, Size, Unit } from '../../length/length.ts'
-import { say } from '../kit-listing.ts'
+import type { Length, Size } from '../../length/length.ts'
+import type { Wording } from '../../wording/wording.ts'
 import type { Quantity } from '../needs.ts'
+import { quantityText } from '../quantity-text.ts'
 
 /** What something is sold in that is weighed, poured or counted in drops. */
 export const containers = ['bottle', 'tube', 'pot', 'can', 'stick'] as const
@@ -29,25 +29,31 @@ export function quantityIn(sold: Sold): Quantity {
 }
 
 /** `roll of 10 m`, `pack of 100`, `sheet of 8 × 12 in`, `bottle of 120 ml`: as the shop says them. */
-export function soldText(sold: Sold, unit: Unit): string {
+export function soldText(sold: Sold, wording: Wording): string {
+  const { say } = wording
   switch (sold.kind) {
     case 'roll':
-      return `roll of ${rollText(sold.length, unit)}`
+      return say('class.roll-of', { length: rollText(sold.length, wording) })
     case 'pack':
-      return `pack of ${sold.count}`
+      return say('class.pack-of', { count: sold.count })
     case 'sheet':
-      return `sheet of ${formatSize(sold.size, unit)}`
+      return say('class.sheet-of', { size: wording.size(sold.size) })
     case 'container':
-      return `${sold.container} of ${thereText(sold.holds, unit)}`
+      return say('class.container-of', {
+        container: sold.container,
+        holds: thereText(sold.holds, wording),
+      })
   }
 }
 
 /** A length off a roll: in metres when that is plain. */
-export function rollText(length: Length, unit: Unit): string {
+export function rollText(length: Length, wording: Wording): string {
   const metres = length.div(1000)
-  return metres.mul(10).d === 1n ? `${metres.valueOf()} m` : formatLength(length, unit)
+  return metres.mul(10).d === 1n
+    ? wording.say('measures.with-unit', { number: wording.in('mm').number(metres), unit: 'm' })
+    : wording.length(length)
 }
 
 /** What is there, as the shopping list says it. */
-export const thereText = (quantity: Quantity, unit: Unit): string =>
-  quantity.kind === 'length' ? rollText(quantity.length, unit) : say(quantity, unit)
+export const thereText = (quantity: Quantity, wording: Wording): string =>
+  quantity.kind === 'length' ? rollText(quantity.length, wording) : quantityText(quantity, wording)

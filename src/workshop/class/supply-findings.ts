@@ -1,7 +1,8 @@
 import type { Finding } from '../../length/finding.ts'
 import type { Unit } from '../../length/length.ts'
-import { say } from '../kit-listing.ts'
+import { wordingOf } from '../../wording/wording.ts'
 import type { Need, Quantity } from '../needs.ts'
+import { quantityText } from '../quantity-text.ts'
 import { fits } from './buying.ts'
 import type { ClassFile } from './class-file.ts'
 import { type Sold, soldText } from './sold.ts'
@@ -11,8 +12,9 @@ export const supplyFindings = (
   { supplies }: Pick<ClassFile, 'supplies'>,
   needs: readonly Need[],
   unit: Unit,
-): Finding[] =>
-  [...supplies].flatMap(([item, { place, sold }]): Finding[] => {
+): Finding[] => {
+  const english = wordingOf('en-GB', unit)
+  return [...supplies].flatMap(([item, { place, sold }]): Finding[] => {
     const own = needs.filter((need) => need.item === item)
     if (own.length === 0) return [notNeeded(item, place, needs)]
     return own
@@ -20,11 +22,12 @@ export const supplyFindings = (
       .map(({ need }) => ({
         rule: 'other-measure',
         severity: 'error',
-        message: `\`${item}\` is used up as ${say(need, unit)} in all, and sold as a ${sold && soldText(sold, unit)}: one cannot be counted in the other`,
+        message: `\`${item}\` is used up as ${quantityText(need, english)} in all, and sold as a ${sold && soldText(sold, english)}: one cannot be counted in the other`,
         suggestion: cure(need, sold),
         place,
       }))
   })
+}
 
 /** Both must be said in the same: by the measure of the lesson, as a shop sells it. */
 function cure(need: Quantity, sold: Sold | undefined): string {

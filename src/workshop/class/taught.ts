@@ -1,7 +1,8 @@
-import { type Finding, listOf, suggestWord } from '../../length/finding.ts'
+import { type Finding, suggestWord } from '../../length/finding.ts'
 import type { FilledLesson } from '../../lesson/lesson.ts'
 import { kitPieces } from '../kit-pieces.ts'
 import type { Choice, ClassFile, ClassLesson } from './class-file.ts'
+import { classWording } from './class-wording.ts'
 
 /** A lesson as one class makes it. */
 export interface Taught {
@@ -50,8 +51,8 @@ export function taughtLesson(
 }
 
 /** What a class is called: as its file says, or after its lessons. */
-export const classTitle = ({ title }: Pick<ClassFile, 'title'>, lessons: readonly Taught[]): string =>
-  title ?? listOf(lessons.map(({ lesson }) => lesson.frontMatter.title))
+export const classTitle = (file: Pick<ClassFile, 'title' | 'lang'>, lessons: readonly Taught[]): string =>
+  file.title ?? classWording(file, lessons).list(lessons.map(({ lesson }) => lesson.frontMatter.title))
 
 /** The spare kits go where most people choose, in proportion; what is left over goes to the largest remainders. */
 function shared({ takes }: Choice, kits: number): Take[] {

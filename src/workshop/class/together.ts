@@ -1,3 +1,4 @@
+import { ruleNotation } from '../kit-rule.ts'
 import type { KitSupply } from '../kit-supply.ts'
 import { likeness, sum } from '../needs.ts'
 
@@ -17,11 +18,11 @@ export function together(lists: readonly (readonly KitSupply[])[], adds: boolean
 }
 
 function merged(a: KitSupply, b: KitSupply, adds: boolean): KitSupply {
-  const rule = a.rule === b.rule ? a.rule : undefined
+  const same = a.rule && b.rule && ruleNotation(a.rule) === ruleNotation(b.rule)
   const { kind, item } = a
   const amount =
     !adds && a.amount.kind === 'count' && b.amount.kind === 'count'
       ? { ...a.amount, count: Math.max(a.amount.count, b.amount.count) }
       : sum(a.amount, b.amount)
-  return { kind, item, amount, ...(rule !== undefined && { rule }) }
+  return { kind, item, amount, ...(same && a.rule && { rule: a.rule }) }
 }

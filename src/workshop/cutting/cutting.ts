@@ -120,6 +120,23 @@ export interface ShortPiece {
   readonly piece: string
   readonly lesson: string
   readonly count: number
+  readonly reason: ShortReason
+  /** The reason and what would help, in English. */
   readonly why: string
   readonly suggestion: string
 }
+
+/** Why pieces cannot be cut; sizes are those of the piece, or of the sheet to get more of. */
+export type ShortReason =
+  | { readonly kind: 'no sheet'; readonly size: Size }
+  /** `trimmed`: something is cut off the edges of a sheet first. */
+  | { readonly kind: 'too large'; readonly size: Size; readonly trimmed: boolean }
+  | { readonly kind: 'only turned'; readonly size: Size }
+  /** `across`: wherever it fits, the fibres run the other way. */
+  | { readonly kind: 'fibres'; readonly along: Along; readonly across: boolean }
+  /** `more`: how many more sheets would do. */
+  | {
+      readonly kind: 'too little'
+      readonly count: number
+      readonly more?: { readonly sheets: number; readonly size: Size }
+    }

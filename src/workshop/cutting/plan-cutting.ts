@@ -13,7 +13,7 @@ import { inMarks } from './marks.ts'
 import { namePieces } from './name-pieces.ts'
 import { planStock } from './plan-stock.ts'
 import { whyRefused } from './refused.ts'
-import { shareShort, shortPieces } from './short.ts'
+import { shareShort, shortPiece, shortPieces } from './short.ts'
 import { loadSolver } from './solver.ts'
 import { workOf } from './work.ts'
 
@@ -50,10 +50,10 @@ async function planOf(
   { gap = zero, unit = 'mm', effort = usualEffort, progress, signal }: CuttingOptions,
 ): Promise<CuttingPlan> {
   const refused = wanted.flatMap((piece): ShortPiece[] => {
-    const why = piece.count > 0 ? whyRefused(piece, sheets, unit) : undefined
-    return why ? [{ stock, piece: piece.name, lesson: piece.lesson, count: piece.count, ...why }] : []
+    const reason = piece.count > 0 ? whyRefused(piece, sheets) : undefined
+    return reason ? [shortPiece(piece, piece.count, reason, unit)] : []
   })
-  const cut = wanted.filter((piece) => piece.count > 0 && !whyRefused(piece, sheets, unit))
+  const cut = wanted.filter((piece) => piece.count > 0 && !whyRefused(piece, sheets))
   if (cut.length === 0) return { plans: [], short: refused }
   const marked = inMarks(cut, sheets, gap)
   const work = workOf(

@@ -1,8 +1,9 @@
-import { formatSize } from '../../length/format.ts'
 import type { Unit } from '../../length/length.ts'
-import type { ShortPiece, WantedPiece } from './cutting.ts'
+import { wordingOf } from '../../wording/wording.ts'
+import type { ShortPiece, ShortReason, WantedPiece } from './cutting.ts'
 import type { Marked } from './marks.ts'
 import { planStock } from './plan-stock.ts'
+import { shortWords } from './short-words.ts'
 import type { Solver } from './solver.ts'
 import type { Work } from './work.ts'
 
@@ -30,6 +31,17 @@ export function shareShort({ kinds }: Marked, short: readonly number[]): Shared 
   return { kinds: shared, lacking }
 }
 
+/** Pieces that cannot be cut, with the reason. */
+export function shortPiece(
+  { stock, name, lesson }: WantedPiece,
+  count: number,
+  reason: ShortReason,
+  unit: Unit,
+): ShortPiece {
+  const words = shortWords(reason, `\`${stock}\``, wordingOf('en-GB', unit))
+  return { stock, piece: name, lesson, count, reason, ...words }
+}
+
 /** What is missing, with how many more sheets would do. */
 export async function shortPieces(
   { problem, shapes }: Marked,
@@ -47,18 +59,10 @@ export async function shortPieces(
       !sheet.offcut && wanted.every((kind) => problem.shapes[i]?.ways.some((way) => way.kind === kind)),
   )
   const sheet = shapes[shape]
-  const more = sheet && (await sheetsFor(shape))
-  const suggestion = sheet
-    ? `Get ${more === 1 ? 'one more sheet' : `${more} more sheets`} of ${formatSize(sheet.size, unit)}`
-    : 'Get new sheets of this stock that the pieces fit on'
-  return lacking.map(({ piece, count }) => ({
-    stock: piece.stock,
-    piece: piece.name,
-    lesson: piece.lesson,
-    count,
-    why: `There is too little paper of \`${piece.stock}\` for ${count === 1 ? 'one of it' : `${count} of it`}`,
-    suggestion,
-  }))
+  const more = sheet && { sheets: await sheetsFor(shape), size: sheet.size }
+  return lacking.map(({ piece, count }) =>
+    shortPiece(piece, count, { kind: 'too little', count, ...(more && { more }) }, unit),
+  )
 
   async function sheetsFor(only: number): Promise<number> {
     const supplies = [{ shape: only, limit: Number.POSITIVE_INFINITY, counted: true, price: 0 }]

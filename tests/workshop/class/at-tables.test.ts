@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest'
+import { wordingOf } from '../../../src/wording/wording.ts'
 import { classKit } from '../../../src/workshop/class/class-kit.ts'
 import { classKitListing } from '../../../src/workshop/class/class-kit-listing.ts'
 import { kitLabels } from '../../../src/workshop/class/kit-labels.ts'
@@ -71,7 +72,7 @@ describe('14 people at three tables, worked by hand', () => {
   })
 
   test('kits are packed table by table, with what is shared there; nobody is left out', () => {
-    const { sections } = packingListing('Saturday', kitLabels(file, lessons), kit.tables)
+    const { sections } = packingListing('Saturday', kitLabels(file, lessons), kit.tables, kit.wording)
     expect(sections.map(({ heading, rows }) => [heading, rows.map(([first]) => first)])).toEqual([
       ['In each kit', ['Harbour lights']],
       ['window', ['kit 1', 'kit 2', 'kit 3', 'kit 4', 'kit 5', '2 × ruler', '2 × glue pot', '10 × dots']],
@@ -100,6 +101,7 @@ test('a person has one row with the kit of each lesson, what was chosen in it, a
       label('spare kit 1', 'Tide box', ['red card']),
     ],
     [{ name: 'window', people: 2, kits: [], shared: [] }],
+    wordingOf('en', 'in'),
   )
   expect(
     sections.slice(1).map(({ heading, columns, rows }) => [heading, columns.map((c) => c.head), rows]),
@@ -130,7 +132,7 @@ test('without tables a pot for each table stays a rule, and everything is as it 
   expect(kit.tables).toEqual([])
   expect(counts(kit.shared)).toEqual({
     ruler: 5,
-    'glue pot': { kind: 'text', text: '2 per table' },
+    'glue pot': { kind: 'text', text: '2 per table', perTable: 2 },
     machine: 2,
     kettle: 1,
     dots: 30,

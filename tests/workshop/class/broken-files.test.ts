@@ -90,8 +90,8 @@ function everything(file: ClassFile): string {
   return [
     listingText(classKitListing(kit)),
     listingText(runSheetListing(run)),
-    listingText(packingListing('Saturday', labels, kit.tables)),
-    tablesCsv([...classKitTables(kit), ...runSheetTables(run)]),
+    listingText(packingListing('Saturday', labels, kit.tables, kit.wording)),
+    tablesCsv([...classKitTables(kit), ...runSheetTables(run)], kit.wording),
     ...[...kit.findings, ...run.findings].map(({ message }) => message),
   ].join('\n')
 }

@@ -1,5 +1,8 @@
 import { expect, test } from 'vitest'
+import { wordingOf } from '../../../src/wording/wording.ts'
 import { attendanceListing, packingListing } from '../../../src/workshop/class/packing.ts'
+
+const english = wordingOf('en', 'in')
 
 const label = (name: string, title = 'Harbour lights', chosen: string[] = []) => ({
   name,
@@ -9,11 +12,12 @@ const label = (name: string, title = 'Harbour lights', chosen: string[] = []) =>
 })
 
 test('kits of each lesson stand under what is in them, with room to tick', () => {
-  const { sections, intro } = packingListing('Saturday', [
-    label('Ada', 'Harbour lights', ['green card']),
-    label('Bo'),
-    label('Ada', 'Tide box'),
-  ])
+  const { sections, intro } = packingListing(
+    'Saturday',
+    [label('Ada', 'Harbour lights', ['green card']), label('Bo'), label('Ada', 'Tide box')],
+    [],
+    english,
+  )
   expect(intro).toMatch(/^3 kits\./)
   expect(sections.map(({ heading, rows, note }) => [heading, rows, note])).toEqual([
     [
@@ -33,8 +37,10 @@ test('the attendance sheet alone says what the teacher must know', () => {
     { name: 'Ada', takes: [] },
     { name: 'Bo', takes: ['green card'], note: 'no latex' },
   ]
-  expect(attendanceListing('Saturday', { guests, people: 2, tables: [] }).sections[0]?.rows).toEqual([
-    ['Ada', '', '', ''],
-    ['Bo', '', 'no latex', 'green card'],
-  ])
+  expect(attendanceListing('Saturday', { guests, people: 2, tables: [] }, english).sections[0]?.rows).toEqual(
+    [
+      ['Ada', '', '', ''],
+      ['Bo', '', 'no latex', 'green card'],
+    ],
+  )
 })

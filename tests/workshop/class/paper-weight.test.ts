@@ -2,6 +2,7 @@ import Fraction from 'fraction.js'
 import { describe, expect, test } from 'vitest'
 import { areaNumber, areaOf } from '../../../src/length/area.ts'
 import { inches, mm } from '../../../src/length/length.ts'
+import { wordingOf } from '../../../src/wording/wording.ts'
 import { gramsText } from '../../../src/workshop/class/grams-text.ts'
 import { gramsOf, paperWeight } from '../../../src/workshop/class/paper-weight.ts'
 import { planClass } from '../../../src/workshop/class/plan-class.ts'
@@ -66,7 +67,7 @@ test('the class file knows the paper better than the lesson', () => {
 })
 
 test('weights are told as a kitchen scale shows them', () => {
-  const say = (grams: number, unit: 'in' | 'mm') => gramsText(new Fraction(grams), unit)
+  const say = (grams: number, unit: 'in' | 'mm') => gramsText(new Fraction(grams), wordingOf('en', unit))
   expect([say(8.22579, 'mm'), say(43.4, 'mm'), say(1093, 'mm')]).toEqual(['8.2 g', '43 g', '1.09 kg'])
   expect([say(28.349523125, 'in'), say(1093, 'in')]).toEqual(['28 g (1 oz)', '1.09 kg (2.4 lb)'])
 })

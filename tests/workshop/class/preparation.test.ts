@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest'
+import { wordingOf } from '../../../src/wording/wording.ts'
 import { planClass } from '../../../src/workshop/class/plan-class.ts'
 import { prepareClass } from '../../../src/workshop/class/preparation.ts'
 import { preparationListing } from '../../../src/workshop/class/preparation-listing.ts'
@@ -55,7 +56,8 @@ describe('the evening before', () => {
     expect(minutes).toBe(25.5)
   })
   test('it says that it is an estimate unless all minutes that it uses are the teacher’s own', async () => {
-    const intro = async (text: string) => preparationListing(await prepared(text), 'in').intro
+    const intro = async (text: string) =>
+      preparationListing(await prepared(text), wordingOf('en', 'in')).intro
     expect(await intro('')).toMatch(/an estimate with 0\.5 min a cut, 0\.1 min an item, 1 min a kit/)
     expect(await intro('prepare: {minutes: {cut: 1, kit: 1}}')).toContain('an estimate')
     expect(await intro('prepare: {do: nothing, minutes: {item: 0, kit: 2}}')).toBe(

@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import Fraction from 'fraction.js'
 import { describe, expect, test } from 'vitest'
+import { wordingOf } from '../../../src/wording/wording.ts'
 import { priceOf } from '../../../src/workshop/class/price.ts'
 import { priceText } from '../../../src/workshop/class/price-text.ts'
 import { readClass } from '../../../src/workshop/class/read-class.ts'
@@ -59,7 +60,9 @@ test('the price is told in words', () => {
   const [first] = data.classes
   if (!first) throw new Error('There is no class')
   const wish = wishOf(first.people, first.price)
-  expect(priceText(priceOf(wish, new Fraction(45), 14), '£').replace(/\u00a0/g, ' ')).toBe(
+  expect(
+    priceText(priceOf(wish, new Fraction(45), 14), '£', wordingOf('en', 'in')).replace(/\u00a0/g, ' '),
+  ).toBe(
     'To have 20 % of the price left when all is paid, charge £22.00, £21.96 rounded up. 14 who pay bring £308.00, and £62.00 are left, 20.1 % of it. It pays for itself from 11 people on.',
   )
 })

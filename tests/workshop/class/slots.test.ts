@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { fillLesson } from '../../../src/lesson/fill.ts'
 import { readLesson } from '../../../src/lesson/read.ts'
+import { wordingOf } from '../../../src/wording/wording.ts'
 import { clockText } from '../../../src/workshop/class/clock.ts'
 import { readClass } from '../../../src/workshop/class/read-class.ts'
 import { runSheet } from '../../../src/workshop/class/run-sheet.ts'
@@ -34,7 +35,7 @@ function class_(text: string, ...lessons: ReturnType<typeof lessonOf>[]) {
     slots: course.slots.map(
       ({ from, minutes, what, step }) => `${clockText(from)} ${minutes} ${step ?? what}`,
     ),
-    words: course.slots.map(slotWords),
+    words: course.slots.map((slot) => slotWords(slot, wordingOf('en', 'in'))),
   }
 }
 
