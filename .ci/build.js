@@ -5,6 +5,7 @@ import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { parseArgs } from 'node:util'
 import { build } from 'esbuild'
+import { buildCommand } from './command.js'
 import { writeDeclarations } from './declarations.js'
 import { buildDesk } from './desk-page.js'
 import { bundledPackages, licenceText } from './licences.js'
@@ -50,9 +51,8 @@ const external = [...options.external, ...shared]
 
 await rm(out, { recursive: true, force: true })
 await mkdir(out, { recursive: true })
-// Apart from each other, so that the command is a few files only: each one costs time when it starts.
 const [command, ...others] = await Promise.all([
-  build({ ...onNode, entryPoints: { foldlore: 'src/cli/main.ts' } }),
+  buildCommand(out, options),
   build({ ...onNode, external, entryPoints: { index: 'src/index.ts' } }),
   // These two run anywhere.
   build({
@@ -68,7 +68,10 @@ const [command, ...others] = await Promise.all([
 const [inDesk] = await Promise.all([buildDesk(join(out, 'desk.html')), writeDeclarations(join(out, 'types'))])
 
 const root = fileURLToPath(new URL('..', import.meta.url))
-const inBundles = [command, ...others].flatMap(({ metafile }) => Object.keys(metafile.inputs))
+const inBundles = [
+  ...Object.values(command).flatMap(({ inputs }) => inputs),
+  ...others.flatMap(({ metafile }) => Object.keys(metafile.inputs)),
+]
 const packages = await bundledPackages([...inBundles.map((file) => join(root, file)), ...inDesk])
 await writeFile(join(out, 'LICENSES.txt'), licenceText(packages))
-if (about) await writeFile(about, JSON.stringify(command.metafile))
+if (about) await writeFile(about, JSON.stringify(command))

@@ -7,16 +7,15 @@ import { isOurs } from '../../src/publish/write.ts'
 import { measuresShape } from '../workshop/contract.ts'
 import { broken, small } from './lessons.ts'
 
-interface Meta {
-  readonly outputs: Record<
-    string,
-    { entryPoint?: string; inputs: Record<string, unknown>; imports: { path: string; kind: string }[] }
-  >
-}
+/** The files that the command is built of. */
+type Parts = Record<
+  string,
+  { entryPoint?: string; inputs: string[]; imports: { path: string; kind: string }[] }
+>
 
 const folder = mkdtempSync(join(tmpdir(), 'program-'))
 const program = resolve('dist/foldlore.js')
-let meta: Meta
+let parts: Parts
 
 const foldlore = (...argv: string[]) => {
   const { status, stdout, stderr } = spawnSync(process.execPath, [program, ...argv], {
@@ -30,7 +29,7 @@ beforeAll(() => {
   const about = join(folder, 'meta.json')
   const { status, stderr } = spawnSync(process.execPath, ['.ci/build.js', about], { encoding: 'utf8' })
   expect([status, stderr]).toEqual([0, ''])
-  meta = JSON.parse(readFileSync(about, 'utf8'))
+  parts = JSON.parse(readFileSync(about, 'utf8'))
   writeFileSync(join(folder, 'small.md'), small)
   writeFileSync(join(folder, 'broken.md'), broken)
 })
@@ -81,16 +80,16 @@ test('a folder that cannot be written is told as that', () => {
 
 /** All files that a source file brings along at once, before anything is imported when needed. */
 function broughtBy(source: string): string[] {
-  const [start] = Object.entries(meta.outputs).find(([, o]) => o.entryPoint === source) ?? []
+  const [start] = Object.entries(parts).find(([, o]) => o.entryPoint === source) ?? []
   const seen = new Set<string>()
   const visit = (path: string): void => {
-    const output = meta.outputs[path]
+    const output = parts[path]
     if (!output || seen.has(path)) return
     seen.add(path)
     for (const { path: next, kind } of output.imports) if (kind === 'import-statement') visit(next)
   }
   visit(start ?? '')
-  return [...seen].flatMap((path) => Object.keys(meta.outputs[path]?.inputs ?? {}))
+  return [...seen].flatMap((path) => parts[path]?.inputs ?? [])
 }
 
 test('measuring loads nothing that only printing needs', () => {
@@ -106,7 +105,7 @@ test('the help loads no lesson', () => {
 })
 
 test('nothing that the command runs holds the program of the page in motion, or three.js', () => {
-  const files = Object.values(meta.outputs).flatMap(({ inputs }) => Object.keys(inputs))
+  const files = Object.values(parts).flatMap(({ inputs }) => inputs)
   expect(files).toContain('src/motion/course.ts')
   expect(files.filter((file) => /node_modules\/three\/|src\/motion\/(main|page|stage)/.test(file))).toEqual(
     [],
