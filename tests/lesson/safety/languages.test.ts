@@ -85,6 +85,10 @@ describe('German', () => {
     'Eine kleine Kerze aufmalen',
     'Ballon-Sticker',
     'Ein schwarzer Streifen',
+    'Die Häuser an der Straße',
+    'In gleichen Distanzen, ohne Substanzen',
+    'Viel Charme',
+    'Mit Schneeflocken bemalen',
     'Den Anhänger zuschneiden',
     'Mit der Schere schneiden',
     'Ohne Messer reißen',
@@ -151,6 +155,8 @@ describe('French', () => {
     'Ne pas utiliser de colle chaude',
     'Un cutter n’est pas nécessaire',
     'Plier à fond et presser',
+    'Une noisette de colle',
+    'Un bouton d’or',
     'Couper le fil à coudre',
   ])('nothing is named by: %s', (text) => {
     expect(namesIn('fr', `${text}.`)).toEqual([])

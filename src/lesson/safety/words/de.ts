@@ -9,10 +9,10 @@ export const de: Readonly<Record<HazardName, HazardWords>> = {
        -rasierklinge, -ersatzklinge, -abbrechklinge, -skalpellklinge, -messerklinge, -cutterklinge`,
     ),
     not: listed(
-      `-durchmesser, -halbmesser, -winkelmesser, -entfernungsmesser, -feuchtigkeitsmesser, -neigungsmesser,
-       -dickenmesser, -kraftmesser, -belichtungsmesser, -zeitmesser, -palettmesser, -palettenmesser,
-       -malmesser, -buttermesser, -streichmesser, -tafelmesser, -plastikmesser, -kunststoffmesser,
-       -spachtelmesser, -federmesser, Papiercutter`,
+      `-durchmesser, -halbmesser, -gradmesser, -winkelmesser, -entfernungsmesser, -feuchtigkeitsmesser,
+       -neigungsmesser, -dickenmesser, -kraftmesser, -belichtungsmesser, -zeitmesser, -palettmesser,
+       -palettenmesser, -malmesser, -buttermesser, -streichmesser, -tafelmesser, -plastikmesser,
+       -kunststoffmesser, -spachtelmesser, -federmesser, Papiercutter`,
     ),
     also: listed('-klinge'),
   },
@@ -42,11 +42,13 @@ export const de: Readonly<Record<HazardName, HazardWords>> = {
   },
   punches: {
     words: listed(
-      `-locher, -lochzange, -locheisen, -revolverlochzange, -stanzer, -motivstanzer, -stanze, -handstanze,
-       -stanzgerät, -stanzmaschine, -stanzform, -stanzschablone, -stanzplatte, -prägemaschine,
-       -schneideplotter, -plotter, -eckenrunder, -eckenabrunder, -ösenzange, -ösenstanze, -ösensetzer,
-       -ösenwerkzeug, -nietenzange, -lochpfeife, -hammer, Papierbohrer, -buchpresse, -stapelpresse,
-       -walzenpresse, -druckpresse, Spindelpresse, -tacker, -hefter, -heftgerät, -klammergerät`,
+      `-locher, -lochzange, -locheisen, -revolverlochzange, -stanzer, -motivstanzer, Stanze, -handstanze,
+       -motivstanze, -formstanze, -papierstanze, -kreisstanze, -randstanze, -eckenstanze, -bordürenstanze,
+       -buchstabenstanze, -zahlenstanze, -etikettenstanze, ausstanzen, -stanzgerät, -stanzmaschine,
+       -stanzform, -stanzschablone, -stanzplatte, -prägemaschine, -schneideplotter, -plotter, -eckenrunder,
+       -eckenabrunder, -ösenzange, -ösenstanze, -ösensetzer, -ösenwerkzeug, -nietenzange, -lochpfeife,
+       -hammer, Papierbohrer, -buchpresse, -stapelpresse, -walzenpresse, -druckpresse, Spindelpresse,
+       -tacker, -hefter, -heftgerät, -klammergerät`,
     ),
     not: listed('-schnellhefter, -stifthammer, Sammelhefter'),
     also: listed('Walze, Presse, Maschine, klemmen, Klemmgefahr'),
@@ -142,7 +144,7 @@ export const de: Readonly<Record<HazardName, HazardWords>> = {
   powders: {
     words: listed(
       `-embossingpulver, Embossing-Pulver, -prägepulver, -pulver, -puder, -pigment, -glitter, -glitzer,
-       -streuglitzer, -flitter, Flock, -flockpulver, -beflockungsfaser, -diamantstaub, -kreidestaub,
+       -streuglitzer, -flitter, -flockpulver, -flockfaser, -beflockungsfaser, -diamantstaub, -kreidestaub,
        -glimmer, -glimmerpulver`,
     ),
     not: listed(
@@ -153,14 +155,15 @@ export const de: Readonly<Record<HazardName, HazardWords>> = {
   },
   'small-parts': {
     words: listed(
-      `-perle, -rocaille, -strass, -strassstein, -straßstein, -glitzerstein, -schmuckstein, -glasstein,
-       -kristall, -cabochon, -klebestein, -glasnugget, -edelstein, Brad, -musterklammer,
-       -musterbeutelklammer, Splint, -knopf, -knöpfe, -wackelauge, -kullerauge, -paillette, Enamel-Dot,
-       -halbperle, Öse, Metallöse, -niete, Charm, Metallanhänger, -glöckchen, Schelle, -murmel,
-       -schüttelfüllung, -streuteil, -streudeko, -miniklammer, Mini-Klammer, -holzkügelchen, -pompon,
-       -miniwäscheklammer, Mini-Wäscheklammer, -trockenerbse, getrocknete Bohne, getrocknete Erbse,
-       -minilampe, -glassteinchen, -steckperle, -bügelperle`,
+      `-perle, -rocaille, -strassstein, Glasstrass, -glitzerstein, -schmuckstein, -glasstein, -kristall,
+       -cabochon, -klebestein, -glasnugget, -edelstein, Brad, -musterklammer, -musterbeutelklammer, Splint,
+       -knopf, -knöpfe, -wackelauge, -kullerauge, -paillette, Enamel-Dot, -halbperle, Öse, Metallöse, Niete,
+       Hohlniete, Charms, Metallanhänger, -glöckchen, Schelle, Murmel, Glasmurmel, -schüttelfüllung,
+       -streuteil, -streudeko, -miniklammer, Mini-Klammer, -holzkügelchen, -pompon, -miniwäscheklammer,
+       Mini-Wäscheklammer, -trockenerbse, getrocknete Bohne, getrocknete Erbse, -minilampe, -glassteinchen,
+       -steckperle, -bügelperle`,
     ),
+    alone: listed('Strass'),
     forChildren: listed(
       `-klebepad, -schaumstoffpad, -schaumpad, -abstandspad, Abstandshalter, 3D-Klebepad, 3D-Pad,
        Abstandsklebepunkt, -schaumstoffklebepad, -klebequadrat`,

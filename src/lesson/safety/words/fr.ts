@@ -159,9 +159,9 @@ export const fr: Readonly<Record<HazardName, HazardWords>> = {
        point de mousse, mousse adhésive`,
     ),
     not: listed(
-      `pile bouton, bouton de fleur, boutonnière, bouton magnétique, bouton aimanté, bouton marche,
-       poudre perle, stylo perle, pince à œillet, pose-œillet, outil à œillet, papier cristal, papier perlé,
-       carton perlé, stylo bille, stylo à bille, œillet de poète`,
+      `pile bouton, bouton de fleur, bouton d’or, boutonnière, bouton magnétique, bouton aimanté,
+       bouton marche, poudre perle, stylo perle, pince à œillet, pose-œillet, outil à œillet, papier cristal,
+       papier perlé, carton perlé, stylo bille, stylo à bille, œillet de poète`,
     ),
     also: listed('s’étouffer, étouffer, étouffement, avaler, petite pièce'),
   },
@@ -198,8 +198,8 @@ export const fr: Readonly<Record<HazardName, HazardWords>> = {
        colle d’amidon, farine, cire d’abeille, huile essentielle`,
     ),
     not: listed(
-      `sans latex, gant sans latex, noix de coco, plume à dessin, plume métallique, stylo à plume,
-       porte-plume, stylo plume, plume de calligraphie`,
+      `sans latex, gant sans latex, noix de coco, noisette de colle, noisette de peinture, noisette de gel,
+       plume à dessin, plume métallique, stylo à plume, porte-plume, stylo plume, plume de calligraphie`,
     ),
     also: listed('allergique, allergie'),
   },
