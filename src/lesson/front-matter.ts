@@ -3,13 +3,14 @@ import { attempt, checkKeys, fieldsOf, type Reading, report, wordOf } from '../c
 import { type Entry, type Fields, readYaml, type YamlBlock } from '../card/yaml.ts'
 import { evaluateLength } from '../length/evaluate.ts'
 import { ExpressionError } from '../length/expression.ts'
-import { type Finding, listOf, nearestWord, type Place } from '../length/finding.ts'
+import { type Finding, nearestWord } from '../length/finding.ts'
 import { inches, type Length, type Unit } from '../length/length.ts'
 import { parseMeasure } from '../length/parse.ts'
 import { readSize } from '../length/text.ts'
-import { localeOf, locales } from '../wording/locales.ts'
+import { localeOf } from '../wording/locales.ts'
 import { allowedIn } from './allowed.ts'
 import { readBrand } from './brand/read-brand.ts'
+import { langIn } from './lang-key.ts'
 import type { FrontMatter } from './lesson.ts'
 import { checkLinkLength, isLink } from './link.ts'
 import { minutesIn } from './minutes-in.ts'
@@ -77,8 +78,7 @@ export function readFrontMatter(
   const title = text('title', 'Write `title: Harbour lights`')
   const summary = text('summary', 'Write one sentence')
   const credits = text('credits', 'Write the names')
-  const lang = checked(reading, entry('lang'), isLanguage, 'a language tag', '`en` or `de-CH`')
-  if (lang && !localeOf(lang)) reportForeign(reading, lang, entry('lang')?.place)
+  const lang = langIn(reading, entry('lang'), 'the lesson')
   const video = checked(reading, entry('video'), isLink, 'a link', 'the whole address, with `https://`')
   if (video) checkLinkLength(reading, video, entry('video')?.place ?? { line: 1, column: 1 })
   return {
@@ -109,19 +109,6 @@ const unitsOf = (reading: Reading, entry: Entry | undefined, lang: string): Unit
     : localeOf(lang)?.startsWith('en') === false
       ? 'mm'
       : 'in'
-
-function reportForeign(reading: Reading, lang: string, place: Place = { line: 1, column: 1 }): void {
-  reading.findings.push({
-    rule: 'foreign-words',
-    severity: 'warning',
-    message: `foldlore has no words in \`${lang}\`, so what it adds to the lesson is in English`,
-    suggestion: `Leave it so, or choose one of ${listOf(
-      locales.map((locale) => `\`${locale}\``),
-      'or',
-    )}`,
-    place,
-  })
-}
 
 function brandOf(reading: Reading, entry: Entry | undefined): Pick<FrontMatter, 'brand'> {
   if (entry === undefined) return {}
@@ -205,12 +192,4 @@ function checked(
   if (!item || !text || test(text)) return text
   report(reading, 'value', item.place, `\`${text}\` is not ${wanted}`, `Write ${example}`)
   return undefined
-}
-
-function isLanguage(tag: string): boolean {
-  try {
-    return Intl.getCanonicalLocales(tag).length === 1
-  } catch {
-    return false
-  }
 }
