@@ -7,7 +7,7 @@ import { type Stage, stageFor } from './stage.ts'
 import type { CardTold, MotionTold } from './told.ts'
 import { atHome, heldRise, letTurn, type Turned } from './turning.ts'
 import { walking } from './walking.ts'
-import { actWords, momentWords } from './words.ts'
+import { actWords, momentWords, stopAt } from './words.ts'
 
 /** The parts of the page. */
 export interface Parts {
@@ -73,13 +73,14 @@ export function startPage(parts: Parts, renderer: WebGLRenderer, told: MotionTol
     const words = actWords(card, moment)
     if (said.textContent !== words) said.textContent = words
     for (const button of stops)
-      button.setAttribute('aria-pressed', String(momentWords(card, moment) === button.dataset.stop))
+      button.setAttribute('aria-pressed', String(stopAt(card, moment)?.name === button.dataset.stop))
     later()
   }
   const walk = walking(() => moment, setMoment)
   const setPlaying = (on: boolean): void => {
     play.dataset.playing = String(on)
-    play.textContent = on ? 'Pause' : 'Play'
+    const { words } = showing?.card ?? {}
+    if (words) play.textContent = on ? words.pause : words.play
   }
   const halt = (): void => {
     walk.stop()

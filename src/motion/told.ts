@@ -8,6 +8,7 @@ export interface MotionTold {
 
 export interface CardTold {
   readonly name: string
+  readonly words: WordsTold
   readonly stocks: readonly StockTold[]
   readonly plates: readonly PlateTold[]
   readonly creases: readonly CreaseTold[]
@@ -23,6 +24,24 @@ export interface CardTold {
   readonly groups: readonly (readonly number[])[]
   readonly stops: readonly StopTold[]
   readonly acts: readonly ActTold[]
+}
+
+/** How far a card is folded or open, from nothing to all. */
+export const shares = ['little', 'quarter', 'less', 'half', 'more', 'most', 'nearly'] as const
+export type Share = (typeof shares)[number]
+
+/** What the program of the page says, in the language of the page. */
+export interface WordsTold {
+  readonly flat: string
+  readonly shut: string
+  readonly standing: string
+  /** `half folded`, by the share; and `half open`. */
+  readonly folded: Readonly<Partial<Record<Share, string>>>
+  readonly open: Readonly<Partial<Record<Share, string>>>
+  readonly stands: string
+  readonly isShut: string
+  readonly play: string
+  readonly pause: string
 }
 
 /** A place to stop at, and how the card is looked at there, in degrees: from the left, and from above. */

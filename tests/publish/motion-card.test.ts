@@ -8,6 +8,7 @@ import { spotOf, type Vector } from '../../src/motion/rigid.ts'
 import type { CardTold } from '../../src/motion/told.ts'
 import { actWords, momentWords } from '../../src/motion/words.ts'
 import { cardTold } from '../../src/publish/motion/card.ts'
+import { wordingOf } from '../../src/wording/wording.ts'
 import { starterLesson } from '../../src/workshop/starter.ts'
 import { filled } from './lesson.ts'
 import { lessonText } from './motion-lesson.ts'
@@ -17,9 +18,11 @@ const lessons = readdirSync(new URL('../../lessons/', import.meta.url))
   .map((name) => [name, lessonText(name.replace('.md', ''))] as const)
 const starters = [...foldStyles.values()].map((style) => [style.name, starterLesson(style)] as const)
 
+const english = wordingOf('en', 'in')
+
 const cardsOf = (text: string): { proven: ProvenCard; told: CardTold }[] =>
   filled(text).cards.map((proven) => {
-    const told = cardTold(proven)
+    const told = cardTold(proven, english)
     if (!told) throw new Error('This card has no way')
     return { proven, told }
   })
@@ -105,20 +108,20 @@ test('in a box the walls of a nest meet the floor that they hang on', () => {
 test('a card that cannot be followed from the flat sheet starts shut; one that does not open ends there', () => {
   const { proven } = onlyCard('harbour-lights')
   const { card, proof } = proven
-  const shut = cardTold({ card, proof: { ...proof, making: () => undefined } })
+  const shut = cardTold({ card, proof: { ...proof, making: () => undefined } }, english)
   expect([shut?.stops.map(({ name }) => name), shut?.at[0], shut?.at.at(-1)]).toEqual([
     ['shut', 'standing'],
     1,
     2,
   ])
-  const stays = cardTold({ card, proof: { ...proof, between: () => undefined } })
+  const stays = cardTold({ card, proof: { ...proof, between: () => undefined } }, english)
   expect([stays?.stops.map(({ name }) => name), stays?.at[0], stays?.at.at(-1)]).toEqual([
     ['flat', 'shut'],
     0,
     1,
   ])
   expect(
-    cardTold({ card, proof: { ...proof, making: () => undefined, between: () => undefined } }),
+    cardTold({ card, proof: { ...proof, making: () => undefined, between: () => undefined } }, english),
   ).toBeUndefined()
 })
 

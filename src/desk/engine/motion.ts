@@ -1,5 +1,6 @@
 import type { MotionTold } from '../../motion/told.ts'
 import { type MotionCardView, motionCards } from '../../publish/motion/view.ts'
+import { wordingOf } from '../../wording/wording.ts'
 import type { Settings } from './engine.ts'
 import { lessonAt } from './kept-lesson.ts'
 
@@ -23,7 +24,8 @@ export interface StillCard {
 
 /** The cards of a lesson in motion. A card that does not fold, or that has mistakes, is left out. */
 export function motionOf(text: string, settings: Settings): MotionAnswer {
-  const cards = motionCards(lessonAt(text, settings).filled)
+  const { filled } = lessonAt(text, settings)
+  const cards = motionCards({ ...filled, wording: wordingOf('en', filled.unit) })
   return { told: { cards: cards.map(({ told }) => told) }, cards: cards.map(({ view }) => stillOf(view)) }
 }
 

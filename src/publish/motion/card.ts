@@ -17,16 +17,17 @@ import type {
   StockTold,
   StopTold,
 } from '../../motion/told.ts'
+import type { Wording } from '../../wording/wording.ts'
 import { framesOf } from './frames.ts'
 import { groupsOf, type Member } from './groups.ts'
 import { creasesMeeting } from './meeting.ts'
-import { actsTold } from './words.ts'
+import { actsTold, wordsTold } from './words.ts'
 
 /** Glints are drawn as on a figure of half the card's size. */
 const glintScale = 0.5
 
 /** All that the page is told of a card; nothing when it does not fold. */
-export function cardTold({ card, proof }: ProvenCard): CardTold | undefined {
+export function cardTold({ card, proof }: ProvenCard, wording: Wording): CardTold | undefined {
   const { structure } = card
   const making = proof.making()
   const corners = new Map(structure.plates.map((plate) => [plate.name, cornersOf(plate)]))
@@ -42,16 +43,17 @@ export function cardTold({ card, proof }: ProvenCard): CardTold | undefined {
   const opens = (at.at(-1) ?? 0) > 1
   return {
     name: card.name,
+    words: wordsTold(wording),
     stocks: stocks.map((stock) => stockTold(stock, structure)),
     plates: shown.flatMap((plate) => {
       const [piece, member] = [pieceOf(structure, plate), members.get(plate.name)]
-      return piece && member ? [plateTold(plate, piece, card, stocks, member)] : []
+      return piece && member ? [plateTold(plate, piece, card, stocks, member, wording)] : []
     }),
     creases: creasesOf(structure, shown),
     at,
     groups,
     stops: stopsOf(structure, proof, making !== undefined, opens),
-    acts: actsTold(structure, making, opens),
+    acts: actsTold(structure, making, opens, wording),
   }
 }
 
@@ -71,6 +73,7 @@ function plateTold(
   card: Card,
   stocks: readonly Stock[],
   { group, held, joins }: Member,
+  wording: Wording,
 ): PlateTold {
   const { structure } = card
   const outline = flatLoop(plate.outline)
@@ -78,7 +81,7 @@ function plateTold(
   const holes = plate.holes.map(flatLoop)
   const [cuts = []] = openEdges([outline, ...creases.map(({ line }) => flatLine(line))])
   return {
-    name: plate.name,
+    name: wording.name(plate.name),
     stock: stocks.findIndex(({ name }) => name === stock.name),
     caliper: toMm(stock.caliper),
     outline,
