@@ -34,6 +34,17 @@ test('numbers are numbers, money has its sign, times are times of day', async ()
   expect(rows[3]?.[2]).toBe(0.125)
 })
 
+test.each([
+  ['en', '"€"#,##0.00'],
+  ['de', '#,##0.00" €"'],
+  ['fr', '#,##0.00" €"'],
+  ['es', '#,##0.00" €"'],
+])('the sign of money stands where it stands in %s', async (lang, format) => {
+  const written = await workbook('Saturday', [{ ...table, currency: '€' }], wordingOf(lang, 'mm'))
+  const { sheets } = await readXlsx(written, { readStyles: true })
+  expect(sheets[0]?.cells?.get('2,2')?.style?.numFmt).toBe(format)
+})
+
 test('words behind an amount', async () => {
   const { cells } = await only({ ...table, currency: 'EUR' })
   expect(cells?.get('2,2')?.style?.numFmt).toBe('#,##0.00" EUR"')

@@ -48,3 +48,9 @@ test('tables and columns that say nothing are left out', () => {
     ['b', undefined],
   ])
 })
+
+test.each(['de', 'fr', 'es'])('in %s decimals have a comma, and a semicolon parts the cells', (lang) => {
+  const rows = [['a;b', 2.5, 1.25, 605]]
+  const csv = tablesCsv([{ ...table, rows }], wordingOf(lang, 'mm'))
+  expect(parseCsv(csv, { delimiter: ';' })[1]).toEqual(['a;b', '2,5', '1,25', '10:05'])
+})
