@@ -47,7 +47,7 @@ function aroundNumbers(nodes: readonly PhrasingContent[], { before, and }: Claus
   const measure = `(?:${wordIn(before)}\\s+)?${mark}`
   const measures = `${measure}(?:\\s+(?:${wordIn(and)}\\s+)?${measure})*`
   return text
-    .replace(new RegExp(`,\\s*${measures}\\s*,|\\(${measures}\\)|${measures}`, 'giu'), '')
+    .replace(new RegExp(`,\\s*${measures}\\s*(?:,|(?=[.;:!?]|$))|\\(${measures}\\)|${measures}`, 'giu'), '')
     .replace(/\s+(?=[.,;:!?])/g, '')
 }
 

@@ -27,6 +27,8 @@ export interface EnvelopeView {
   readonly score: Html | null
   readonly scores: readonly { readonly from: 'left' | 'bottom'; readonly at: Html }[]
   readonly inside: Html
+  /** How it is cut and folded, unless the lesson shows that itself. */
+  readonly figure: Html | null
 }
 
 /** One card of the lesson: what it comes to, and what it is cut from. */
@@ -41,7 +43,13 @@ export interface CardView {
   readonly envelope: EnvelopeView | null
 }
 
-export function cardView(proven: ProvenCard, wording: Wording, grid: Length): CardView {
+/** @param figure how its envelope is made. */
+export function cardView(
+  proven: ProvenCard,
+  wording: Wording,
+  grid: Length,
+  figure: Html | null = null,
+): CardView {
   const { card, proof } = proven
   return {
     name: wording.name(card.name),
@@ -49,7 +57,7 @@ export function cardView(proven: ProvenCard, wording: Wording, grid: Length): Ca
     standing: standingHtml(proof, wording, grid),
     pieces: piecesView(card, wording),
     lettering: card.lettering.map((lettering) => letteringView(lettering, wording)),
-    envelope: card.envelope ? envelopeView(card.envelope, wording) : null,
+    envelope: card.envelope ? { ...envelopeView(card.envelope, wording), figure } : null,
   }
 }
 
@@ -92,7 +100,7 @@ const letteringView = ({ on, gap, letters, marks }: Lettering, wording: Wording)
 const envelopeView = (
   { make, stock, sheet, score, scores, inside }: Envelope,
   wording: Wording,
-): EnvelopeView => ({
+): Omit<EnvelopeView, 'figure'> => ({
   make,
   stock: wording.name(stock.name),
   sheet: sizeHtml(sheet, wording),

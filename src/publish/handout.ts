@@ -9,12 +9,12 @@ import { disk, type Outside } from './outside.ts'
 import type { Paper } from './page-css.ts'
 import { withSetting } from './page-html.ts'
 import { readPictures } from './pictures.ts'
-import { type Laying, layingOf, printLaid } from './print-made.ts'
+import { type Laying, layingOf, printLaid, tooLong } from './print-made.ts'
 import { BrowserError } from './problems.ts'
 import { mustShowCautions } from './safety.ts'
 import { codesFor } from './scan.ts'
 import { loadTheme } from './theme.ts'
-import { handoutView } from './view.ts'
+import { handoutView, shortPrintWords } from './view.ts'
 import { type FileToWrite, mayWrite, writeWhole } from './write.ts'
 
 /** What a handout is made with. */
@@ -87,7 +87,7 @@ export async function publishHandout(
       ...(print ? [{ path: paths.pdf, data: print.pdf }] : []),
     ]
     await writeWhole(files, outside)
-    return { paths: files.map(({ path }) => path), findings }
+    return { paths: files.map(({ path }) => path), findings: [...findings, ...(print?.findings ?? [])] }
   } finally {
     await own?.then(stopBrowser).catch(() => {})
   }
@@ -129,9 +129,19 @@ export async function makeHandout(
   const findings = [...lesson.findings, ...ofPictures, ...ofBrand, ...ofFigures]
   if (hasErrors(findings)) return { findings }
   const half = theme.print.pages === 'half'
-  const html = await handoutHtml({ ...view, ...(brand && { brand }) }, theme, { paper, punched, half })
+  const foot =
+    theme.print.foot === 'short' ? { ...view.foot, print: '', beside: shortPrintWords(lesson) } : view.foot
+  const html = await handoutHtml({ ...view, foot, ...(brand && { brand }) }, theme, { paper, punched, half })
   mustShowCautions(view.safety, html, options.theme, view.cautions)
   return { page: { html, laying: layingOf(theme.print, paper) }, findings }
+}
+
+/** A handout that is printed. */
+export interface PrintedHandout {
+  readonly html: string
+  readonly pdf: Uint8Array
+  /** What did not fit. */
+  readonly findings: readonly Finding[]
 }
 
 /**
@@ -142,7 +152,8 @@ export async function makeHandout(
 export async function printMade(
   { html, laying }: MadeHandout,
   browser?: Browser | Promise<Browser>,
-): Promise<{ html: string; pdf: Uint8Array }> {
-  const { pdf, setting } = await printLaid(html, laying, browser)
-  return { html: setting ? withSetting(html, setting) : html, pdf }
+): Promise<PrintedHandout> {
+  const print = await printLaid(html, laying, browser)
+  const { pdf, setting } = print
+  return { html: setting ? withSetting(html, setting) : html, pdf, findings: tooLong(laying, print) }
 }

@@ -3,6 +3,9 @@ const types = [10, 9.5, 9, 8.5, 8, 7.5, 7, 6.5, 6] as const
 /** What a page is set in before anybody has tried which type fits. */
 const usualType = 8
 
+/** The smallest type that is tried, in points. */
+export const smallestType = Math.min(...types)
+
 const nameOf = (type: number): string => `page-type-${10 * type}`
 
 /** The settings of a handout on one page, as classes of the root; each takes no more room than the one before it. */

@@ -45,17 +45,17 @@ export function pageCss(
   { punched = false, lying = false, half = false }: PageShape = {},
 ): string {
   const { width, height } = half ? halfSize(paper) : lying ? lyingSize(paper) : paperSize(paper)
-  return `@page{size:${width}mm ${height}mm;${punched ? 'margin-left:24mm;' : ''}@bottom-left{content:${quoted(foot.title)}}@bottom-center{${middleOf(foot.print, brand?.footer)}}@bottom-right{content:${pageOfPages(lang)}}}`
+  return `@page{size:${width}mm ${height}mm;${punched ? 'margin-left:24mm;' : ''}@bottom-left{content:${quoted(foot.title)}}${middleOf(foot.print, brand?.footer)}@bottom-right{content:${foot.beside ? `${quoted(`${foot.beside} · `)} ` : ''}${pageOfPages(lang)}}}`
 }
 
 /** What stands in the middle of a foot: which print it is, and below that the workshop's own line. */
-const middleOf = (print: string, own: string | undefined): string =>
-  own === undefined
-    ? `content:${quoted(print)}`
-    : `content:${[print, own]
-        .filter((line) => line !== '')
-        .map(quoted)
-        .join('"\\a"')};white-space:pre-line;text-align:center`
+function middleOf(print: string, own = ''): string {
+  const lines = [print, own].filter((line) => line !== '')
+  // A box that is not there leaves its room to the others.
+  if (lines.length === 0) return ''
+  const more = lines.length > 1 ? ';white-space:pre-line;text-align:center' : ''
+  return `@bottom-center{content:${lines.map(quoted).join('"\\a"')}${more}}`
+}
 
 /** `page 3 of 8`, with what counts the pages in it. */
 function pageOfPages(lang: string): string {

@@ -1,6 +1,7 @@
 import type { Browser } from 'puppeteer-core'
+import type { Finding } from '../length/finding.ts'
 import type { Sheeting } from './impose/sheet-order.ts'
-import { onePageSettings } from './one-page.ts'
+import { onePageSettings, smallestType } from './one-page.ts'
 import { halfSize, type Paper, paperSize } from './page-css.ts'
 import { type Print, printHandout, printOnFewPages } from './pdf.ts'
 import type { ThemePrint } from './theme-print.ts'
@@ -42,3 +43,17 @@ export async function printLaid(
   const { imposePdf } = await import('./impose/impose.ts')
   return { ...print, pdf: await imposePdf(print.pdf, sheets) }
 }
+
+/** A lesson that should be on one page, and is not in the smallest type either. */
+export const tooLong = ({ onePage }: Laying, { pages }: Print): Finding[] =>
+  onePage === undefined || pages <= 1
+    ? []
+    : [
+        {
+          rule: 'too-long-for-one-page',
+          severity: 'warning',
+          message: `The lesson goes on to page ${pages}: even in ${smallestType} pt it does not fit on one, as this theme wants it`,
+          suggestion:
+            'Shorten its cautions or its list of supplies, make two lessons of it, or print it with `--theme booklet`',
+        },
+      ]

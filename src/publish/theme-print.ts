@@ -15,17 +15,19 @@ export interface ThemePrint {
   readonly sheets: Sheeting
   /** Whether all is set as small as it must be for one page. */
   readonly fit: 'flow' | 'one page'
+  /** What stands in the foot of a page beside the title: which print it is in words, or its size alone. */
+  readonly foot: 'whole' | 'short'
   /** The room of figures, before the style sheet makes them any larger. */
   readonly rooms: Rooms
 }
 
-export const usualPrint: ThemePrint = { pages: 'whole', sheets: 'single', fit: 'flow', rooms }
+export const usualPrint: ThemePrint = { pages: 'whole', sheets: 'single', fit: 'flow', foot: 'whole', rooms }
 
-const keys = ['pages', 'sheets', 'fit', 'figures'] as const
+const keys = ['pages', 'sheets', 'fit', 'foot', 'figures'] as const
 
 /**
  * Reads the `theme.yaml` of a theme, which says how its handouts are laid on paper: `pages: half`, `sheets: booklet`,
- * `fit: one page`, `figures: {beside: 50 x 45 mm, across: 112 x 60 mm, cover: 60 x 50 mm}`.
+ * `fit: one page`, `foot: short`, `figures: {beside: 50 x 45 mm, across: 112 x 60 mm, cover: 60 x 50 mm}`.
  *
  * @param path of the file, for messages.
  * @throws ThemeError with file and line.
@@ -43,6 +45,7 @@ export function readThemePrint(text: string, path: string): ThemePrint {
     pages: wordOf(reading, entry('pages'), ['whole', 'half']),
     sheets: wordOf(reading, entry('sheets'), sheetings),
     fit: wordOf(reading, entry('fit'), ['flow', 'one page']),
+    foot: wordOf(reading, entry('foot'), ['whole', 'short']),
     rooms: roomsIn(reading, entry('figures')),
   }
   const sheets = entry('sheets')

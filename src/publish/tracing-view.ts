@@ -46,8 +46,8 @@ export function tracingView({ frontMatter, cards, wording }: FilledLesson, paper
     pages: pages.map((traced, i) => ({
       first: i === 0,
       tiled: traced.some(({ tile }) => tile !== undefined),
-      drawing: { html: toHtml(tracingPage(traced, area, wording.unit), { space: 'svg' }) },
+      drawing: { html: toHtml(tracingPage(traced, area, wording), { space: 'svg' }) },
     })),
-    rulers: { html: toHtml(scaleRulers(), { space: 'svg' }) },
+    rulers: { html: toHtml(scaleRulers(wording), { space: 'svg' }) },
   }
 }

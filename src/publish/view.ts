@@ -1,6 +1,7 @@
 import { toHtml } from 'hast-util-to-html'
 import type { Root } from 'mdast'
 import { visit } from 'unist-util-visit'
+import type { Card } from '../card/card.ts'
 import type { Finding } from '../length/finding.ts'
 import { mainCard } from '../lesson/figure-target.ts'
 import type { FilledLesson } from '../lesson/lesson.ts'
@@ -32,8 +33,8 @@ export interface HandoutView {
   readonly unit: string
   /** What the ruler must show: `1/16 in`. */
   readonly grid: Html
-  /** For the foot of each page: which print this is. */
-  readonly foot: { readonly title: string; readonly print: string }
+  /** For the foot of each page: which print this is, in the middle, or short beside the page number. */
+  readonly foot: { readonly title: string; readonly print: string; readonly beside?: string }
   readonly cover: Html | null
   readonly needs: readonly NeedGroup[]
   readonly cards: readonly CardView[]
@@ -45,8 +46,8 @@ export interface HandoutView {
   readonly cautions: readonly OwnCaution[]
   readonly before: readonly BlockView[]
   readonly stages: readonly StageView[]
-  /** A figure of the envelope, if there is one that the lesson does not speak of itself. */
-  readonly envelope: { readonly figure: Html | null } | null
+  /** Whether there is an envelope that the lesson does not speak of itself. */
+  readonly envelope: boolean
   /** The video's link with its code. */
   readonly video: Html | null
   readonly credits: string | null
@@ -72,6 +73,12 @@ export function handoutView(
   const main = mainCard(cards)
   const body = bodyView(tree, steps, lesson.cards, wording, draw, pictures, codes, space)
   const minutes = timeOfSteps(steps)
+  const untold = cards.some(({ envelope }) => envelope) && !speaksOfEnvelope(tree)
+  const several = cards.length > 1
+  const ownEnvelope = ({ name, envelope }: Card, i: number): Html | null =>
+    envelope
+      ? envelopeFigure(draw, space, several ? name : undefined, several ? `envelope-${i + 1}` : 'envelope')
+      : null
   const view: HandoutView = {
     title: frontMatter.title,
     lang: frontMatter.lang,
@@ -83,19 +90,27 @@ export function handoutView(
     foot: { title: frontMatter.title, print: printWords(lesson) },
     cover: main ? coverOf(draw, space) : null,
     needs: needsView(cards, lesson.supplies, wording, grid),
-    cards: lesson.cards.map((card) => cardView(card, wording, grid)),
-    several: cards.length > 1,
+    cards: lesson.cards.map((card, i) =>
+      cardView(card, wording, grid, untold ? ownEnvelope(card.card, i) : null),
+    ),
+    several,
     intro: body.intro,
     safety: safetyView(lesson),
     cautions: body.cautions,
     before: body.before,
     stages: body.stages,
-    envelope: main?.envelope && !speaksOfEnvelope(tree) ? { figure: envelopeFigure(draw, space) } : null,
+    envelope: untold,
     video:
       frontMatter.video === undefined ? null : html(toHtml(videoHast(frontMatter.video, codes, wording))),
     credits: frontMatter.credits ?? null,
   }
   return { view, findings: [...body.findings] }
+}
+
+/** The same where there is little room: the size, which has its unit behind it. */
+export function shortPrintWords(lesson: Pick<FilledLesson, 'cards' | 'wording'>): string {
+  const main = mainCard(lesson.cards.map(({ card }) => card))
+  return main ? measureText(lesson.wording.size(main.closed)) : printWords(lesson)
 }
 
 /** Which print this is: its size and its unit. */
@@ -118,9 +133,9 @@ function coverOf(draw: Draw, space: Rooms): Html | null {
   return null
 }
 
-function envelopeFigure(draw: Draw, space: Rooms): Html | null {
-  const fitted = fitFigure(draw, 'envelope', undefined, { key: 'envelope' }, space)
-  return 'findings' in fitted ? null : html(toHtml(figureHast(fitted, [], 'envelope', 'envelope')))
+function envelopeFigure(draw: Draw, space: Rooms, of: string | undefined, id: string): Html | null {
+  const fitted = fitFigure(draw, 'envelope', of, { key: id }, space)
+  return 'findings' in fitted ? null : html(toHtml(figureHast(fitted, [], 'envelope', id)))
 }
 
 /** Whether a lesson says itself how its envelope is made. */

@@ -49,12 +49,14 @@ test('where the verb comes last, the measures are taken out of the middle', () =
       'Die Einlage, {mat.size}, auf die Grundkarte kleben. Andrücken.',
       'Die Einlage ({mat.width} auf {mat.height}) umdrehen: so liegt sie richtig.',
       '{base.size}.',
+      'Ein Rechteck zuschneiden, {base.size}. Es hinlegen.',
     ),
   ).toEqual([
     'Die Grundkarte schneiden und rillen',
     'Die Einlage auf die Grundkarte kleben',
     'Die Einlage umdrehen',
     'Schritt 4',
+    'Ein Rechteck zuschneiden',
   ])
 })
 

@@ -72,6 +72,7 @@ test.each([
   ['figures: {beside: 5}', '1:19: `5` is no room for a figure', '80 x 50 mm'],
   ['figures: {beside: 1 x 2 mm}', '1:19: `1 x 2 mm` is no room for a figure', '80 x 50 mm'],
   ['figures: [80, 50]', '1:10: `figures` wants the room of each', '80 x 50 mm'],
+  ['foot: shrot', '1:7: Unexpected `shrot`', '`short`'],
   ['pages: [', '1:', ''],
 ])('a mistake in `theme.yaml`: %j', async (text, where, cure) => {
   const own = mkdtempSync(join(folder, 'own-'))

@@ -98,9 +98,16 @@ test('letters stand at their marks from the left end', () => {
 })
 
 test('the envelope is told, unless the lesson tells it', () => {
-  expect(handoutView(pier(), drawStub).view.envelope?.figure?.html).toContain('figure-envelope')
+  const { view } = handoutView(pier(), drawStub)
+  expect([view.envelope, view.cards[0]?.envelope?.figure?.html]).toEqual([
+    true,
+    expect.stringContaining('figure-envelope'),
+  ])
   const own = filled(`${pierText}\n## The envelope\n\n1. Cut it to {envelope.sheet}.\n`)
-  expect(handoutView(own, drawStub).view.envelope).toBeNull()
+  expect(handoutView(own, drawStub).view).toMatchObject({
+    envelope: false,
+    cards: [{ envelope: { figure: null } }],
+  })
 })
 
 test('a lesson without a card has no figures and no table', () => {
@@ -114,7 +121,7 @@ test('a lesson without a card has no figures and no table', () => {
     [],
     null,
     null,
-    null,
+    false,
   ])
 })
 

@@ -1,6 +1,7 @@
 import { join } from 'node:path'
 import { disk } from '../../publish/outside.ts'
 import { type FileToWrite, mayWrite, writeWhole } from '../../publish/write.ts'
+import { type FindingJson, findingJson } from '../../workshop/finding-json.ts'
 import { removeOld } from './clean.ts'
 import type { LessonNews, LessonWork } from './lesson-work.ts'
 import { cardPicture, fileOf, folderOf, lessonPage } from './places.ts'
@@ -73,9 +74,9 @@ export async function makePrints(
       return
     }
     const of = printOf(plan.of, shop.settings, print.theme)
-    const told = (html: number, pdf: number): void => {
+    const told = (html: number, pdf: number, found: readonly FindingJson[] = []): void => {
       const others = (list: readonly PrintRecord[]) => list.filter(({ name }) => name !== print.name)
-      const one = { ...print, of, html, pdf, findings }
+      const one = { ...print, of, html, pdf, findings: [...findings, ...found] }
       note({ prints: [...others(record.prints), one], older: others(record.older) })
     }
     const files = ['.html', '.pdf'].map((ending) => join(shop.out, fileOf(path, print.name, ending)))
@@ -93,7 +94,7 @@ export async function makePrints(
             ],
             disk,
           )
-          told(text.length, printed.pdf.length)
+          told(text.length, printed.pdf.length, printed.findings.map(findingJson))
           made++
         } catch (error) {
           if (shop.stop.aborted) throw error

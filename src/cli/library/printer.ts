@@ -1,5 +1,5 @@
 import type { Browser } from 'puppeteer-core'
-import { type MadeHandout, printMade } from '../../publish/handout.ts'
+import { type MadeHandout, type PrintedHandout, printMade } from '../../publish/handout.ts'
 import { startBrowser, stopBrowser } from '../../publish/launch.ts'
 import { NoBrowserError, OutsideError } from '../../publish/problems.ts'
 import { makeTurns } from './turns.ts'
@@ -12,7 +12,7 @@ export interface Printer {
    *
    * @throws NoBrowserError, or OutsideError when the second time fails too.
    */
-  readonly print: (made: MadeHandout) => Promise<{ html: string; pdf: Uint8Array }>
+  readonly print: (made: MadeHandout) => Promise<PrintedHandout>
   /** Ends the browser at once. */
   readonly close: () => Promise<void>
 }
@@ -50,7 +50,7 @@ export function makePrinter({
     if (shared === browser) shared = undefined
     await browser.then(stopBrowser).catch(() => {})
   }
-  const again = async (made: MadeHandout): Promise<{ html: string; pdf: Uint8Array }> => {
+  const again = async (made: MadeHandout): Promise<PrintedHandout> => {
     const own = open()
     try {
       return await within(limit, printMade(made, own))

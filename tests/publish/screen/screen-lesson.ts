@@ -92,7 +92,10 @@ export async function openScreen(
       await new Promise((resolve) => setTimeout(resolve, 400))
     },
     textOf: async (selector) =>
-      String(await ask(`document.querySelector(${JSON.stringify(selector)}).innerText`)),
+      String(await ask(`document.querySelector(${JSON.stringify(selector)}).innerText`)).replaceAll(
+        '\u00a0',
+        ' ',
+      ),
     shown: async () =>
       String(
         await ask(

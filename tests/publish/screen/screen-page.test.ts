@@ -247,3 +247,25 @@ test.each([
     await page.close()
   },
 )
+
+test('in a lesson in German the page counts and tells in German', async () => {
+  const german = drying.replace('units: in', 'units: in\nlang: de')
+  const { page, goOn, textOf } = await openScreen(browser(), await pages.url(german))
+  await goOn(1)
+  expect(await textOf('#lesson-time')).toBe('Die Uhr beginnt mit dem ersten Schritt')
+  await page.keyboard.press('PageDown')
+  await page.keyboard.press('PageDown')
+  expect([await textOf('#place'), await textOf('#step-time')]).toEqual(['Schritt 1 von 2', 'noch 2:00'])
+  await page.keyboard.press('p')
+  await goOn(1)
+  expect(await textOf('#pause')).toBe('Fortsetzen')
+  await page.keyboard.press('p')
+  await goOn(150)
+  expect(await textOf('#step-time')).toBe('0:30 darüber')
+  await page.keyboard.press('PageDown')
+  await goOn(60)
+  expect(await textOf('#wait')).toBe('Schritt 1 ist in 9:00 trocken')
+  // Three minutes of its own, and until the tenth has gone what has dried for one.
+  expect(await textOf('#lesson-time')).toBe('bisher 3 min, noch 11 min')
+  await page.close()
+})
