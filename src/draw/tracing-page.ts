@@ -36,7 +36,7 @@ export function tracingPage(traced: readonly Traced[], area: Area, wording: Word
       height: `${num(area.height)}mm`,
       viewBox: `0 0 ${num(area.width)} ${num(area.height)}`,
       role: 'img',
-      'aria-label': traced.map(({ piece, tile }) => nameOf(piece.name, tile, wording)).join('; '),
+      'aria-label': traced.map((one) => wordsOf(one, wording)).join('; '),
       fill: 'none',
       'font-family': font,
     },
@@ -80,16 +80,19 @@ function pieceNode({ piece, turned, window, at }: Traced, area: Area): Element {
 
 const textSize = 2.8
 
-/** What a piece is, under it. */
-function captionMarks({ piece, window, at, tile }: Traced, area: Area, wording: Wording): Mark[] {
-  const { name, stock, count, size } = piece
-  const words = wording.say('figures.template', {
-    piece: nameOf(name, tile, wording),
-    stock: wording.name(stock),
-    size: wording.size(size),
-    count,
+/** What a piece is: `base: dark blue card, 8 1/2 × 5 in`. */
+const wordsOf = ({ piece, tile }: Traced, wording: Wording): string =>
+  wording.say('figures.template', {
+    piece: nameOf(piece.name, tile, wording),
+    stock: wording.name(piece.stock),
+    size: wording.size(piece.size),
+    count: piece.count,
   })
-  const lines = wrap(words, Math.max(window.width, caption.width - 2), textSize)
+
+/** The same under it. */
+function captionMarks(one: Traced, area: Area, wording: Wording): Mark[] {
+  const { window, at } = one
+  const lines = wrap(wordsOf(one, wording), Math.max(window.width, caption.width - 2), textSize)
   return lines
     .slice(0, 2)
     .map((text, i) =>

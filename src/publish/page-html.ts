@@ -11,9 +11,11 @@ export const contentPolicy =
 
 /**
  * What holds in every theme: figures have measured their texts in a font as it comes, so whatever a theme does to its
- * words must not reach into them.
+ * words must not reach into them. And a PDF has no tag for a cell in which nothing is drawn, so that those behind it would
+ * be told below the head of another column: something is.
  */
-const base = `svg{word-spacing:0;letter-spacing:0;font-variant:normal;font-feature-settings:normal;text-transform:none}
+const base = `@media print{:where(td,th):empty{background-color:#fff}}
+svg{word-spacing:0;letter-spacing:0;font-variant:normal;font-feature-settings:normal;text-transform:none}
 .${trial} *{visibility:hidden!important}`
 
 /** How a page is made. */
@@ -74,7 +76,7 @@ const end = '<div id="end"></div>'
 
 /** All that stands in the body of a page: what it says, and the marks that tell where it falls on its pages. */
 export function bodyText(said: string): string {
-  const body = keepHeadingSpaces(said)
+  const body = emptyCells(keepHeadingSpaces(said))
   return `${endLinks(`${body}${end}`)}\n${body}\n${end}`
 }
 
@@ -98,6 +100,9 @@ const keepHeadingSpaces = (body: string): string =>
   body.replace(/<(h[1-4])\b[^>]*>.*?<\/\1>/gs, (heading) =>
     heading.replace(/<[^>]*>|[ \n]+/g, (found) => (found.startsWith('<') ? found : '\u00a0<wbr>')),
   )
+
+/** Cells with nothing but spaces in them have nothing in them at all, so that the style sheet finds them. */
+const emptyCells = (body: string): string => body.replace(/(<t[dh]\b[^>]*>)\s+(<\/t[dh]>)/g, '$1$2')
 
 /** A style sheet cannot end its element. */
 const styleText = (css: string): string => css.replace(/<\/(style)/gi, '<\\/$1')
