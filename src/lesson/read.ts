@@ -1,4 +1,5 @@
 import type { Root } from 'mdast'
+import type { Finding } from '../length/finding.ts'
 import { convertChildren } from './convert/convert.ts'
 import type { Walk } from './convert/walk.ts'
 import { inFileOrder } from './file-order.ts'
@@ -6,13 +7,23 @@ import { frontMatterBlock, readFrontMatter } from './front-matter.ts'
 import type { Lesson } from './lesson.ts'
 import { parseMarkdown } from './parse.ts'
 import { makeSource } from './source.ts'
+import { tooMuchIn } from './syntax/too-much.ts'
 
 /**
  * Reads a lesson. Never throws: whatever is wrong with the file is a finding, and everything else of it is read.
  *
  * @param text of a Markdown file.
  */
-export const readLesson = (text: string): Lesson => lessonOf(parseMarkdown(text), text)
+export function readLesson(text: string): Lesson {
+  const much = tooMuchIn(text)
+  if (!much) return lessonOf(parseMarkdown(text), text)
+  // What stands before it is read; positions are the same in the whole text.
+  const lesson = lessonOf(parseMarkdown(text.slice(0, much.start)), text)
+  const { start, end, message, suggestion } = much
+  const place = lesson.source.place(start, end)
+  const found: Finding = { rule: 'too-much', severity: 'error', message, suggestion, place }
+  return { ...lesson, findings: inFileOrder([...lesson.findings, found]) }
+}
 
 /**
  * The lesson in a tree that has been parsed with the syntax of a lesson. The tree is changed.
