@@ -96,7 +96,7 @@ test.each([
   [
     '  accent: #1b5e6b',
     4,
-    3,
+    11,
     '`accent` has no colour: what follows a `#` outside quotes is left out',
     'Write six digits in quotes, such as `accent: "#1b5e6b"`',
   ],
