@@ -12,9 +12,3 @@ export function readCounted(text: string): Required<Counted> | undefined {
   const [, count, word = ''] = written.exec(text) ?? []
   return count === undefined ? undefined : { count: Number(count), of: `${word.toLowerCase()}s` }
 }
-
-/** `5`, `3 drops`, `1 drop`. */
-export function countText({ count, of }: Counted): string {
-  if (of === undefined) return String(count)
-  return `${count} ${count === 1 ? of.replace(/s$/, '') : of}`
-}

@@ -1,5 +1,4 @@
 import Fraction from 'fraction.js'
-import { formatNumber } from '../length/format.ts'
 
 /** How much of something that is weighed or poured: so many grams, or so many millilitres, exactly. */
 export interface Dose {
@@ -38,10 +37,4 @@ export function toldDose({ unit, amount }: Dose): { readonly number: Fraction; r
   const thousands = amount.div(1000)
   const plain = thousands.gte(1) && thousands.mul(1000).d === 1n
   return plain ? { number: thousands, unit: unit === 'g' ? 'kg' : 'l' } : { number: amount, unit }
-}
-
-/** `5 g`, `120 ml`, `1.2 kg`, `1.5 l`. */
-export function formatDose(dose: Dose): string {
-  const { number, unit } = toldDose(dose)
-  return `${formatNumber(number, 'mm')} ${unit}`
 }

@@ -1,6 +1,10 @@
 import { expect, test } from 'vitest'
-import { countText, readCounted } from '../../src/lesson/count-text.ts'
-import { formatDose, readDose } from '../../src/lesson/dose.ts'
+import { countInWords, doseInWords } from '../../src/lesson/amount-words.ts'
+import { readCounted } from '../../src/lesson/count-text.ts'
+import { readDose } from '../../src/lesson/dose.ts'
+import { wordingOf } from '../../src/wording/wording.ts'
+
+const english = wordingOf('en', 'in')
 
 test.each([
   ['5 g', 'g', 5, '5 g'],
@@ -11,7 +15,11 @@ test.each([
   ['7 grams', 'g', 7, '7 g'],
 ])('%s', (text, unit, amount, said) => {
   const dose = readDose(text)
-  expect([dose?.unit, dose?.amount.valueOf(), dose && formatDose(dose)]).toEqual([unit, amount, said])
+  expect([dose?.unit, dose?.amount.valueOf(), dose && doseInWords(dose, english)]).toEqual([
+    unit,
+    amount,
+    said,
+  ])
 })
 
 test.each(['5', '5 mm', 'a little', '-5 g', '5 gsm', 'g'])('%s is no dose', (text) => {
@@ -25,8 +33,8 @@ test('drops are counted by their own word', () => {
     undefined,
   ])
   expect([
-    countText({ count: 1, of: 'drops' }),
-    countText({ count: 4, of: 'drops' }),
-    countText({ count: 4 }),
+    countInWords({ count: 1, of: 'drops' }, english),
+    countInWords({ count: 4, of: 'drops' }, english),
+    countInWords({ count: 4 }, english),
   ]).toEqual(['1 drop', '4 drops', '4'])
 })
