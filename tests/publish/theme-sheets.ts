@@ -60,6 +60,7 @@ await mkdir(out, { recursive: true })
 const browser = await startBrowser()
 try {
   const tab = await browser.newPage()
+  await tab.setViewport({ width: Math.ceil(3 * (dpi * 8.3 + 16)) + 32, height: 1200 })
   await preparePage(tab)
   for (const theme of themes)
     for (const path of [...lessons, ...others]) {
