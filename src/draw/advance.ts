@@ -19,8 +19,16 @@ const others: Readonly<Record<string, number>> = {
   '’': 244,
   '“': 441,
   '”': 441,
+  '„': 441,
+  '«': 620,
+  '»': 620,
   '…': 765,
   '·': 255,
+  '¿': 413,
+  '¡': 255,
+  ß: 611,
+  œ: 931,
+  æ: 815,
 }
 /** As wide as the widest capital: a character that the table lacks is never taken for narrower than it is. */
 const unknown = 1038

@@ -44,7 +44,7 @@ export function standingWords(
   })
   return [
     say('figures.seen-standing', { card: cardName(card, wording), ...sizesOf(standing, card, wording) }),
-    say('figures.pieces', { pieces: wording.list(pieces) }),
+    say('figures.pieces', { pieces: pieces.join('; ') }),
     ...card.lettering.map((l) =>
       say('figures.letters-on', { letters: l.letters.join(''), piece: name(l.on) }),
     ),

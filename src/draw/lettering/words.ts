@@ -4,8 +4,6 @@ import { sentence } from '../phrases.ts'
 import type { Wants } from './measures.ts'
 import type { LetteringView } from './view.ts'
 
-const unitName = { in: 'measures.inches', mm: 'measures.millimetres' } as const
-
 /**
  * What the numbers mean, and what they do not say.
  *
@@ -26,7 +24,7 @@ export function letteringLegend(
       : say('figures.letter-widths', { widths: wording.lengths(lettering.widths) })
   return [
     ...(wants('marks')
-      ? [{ text: say('figures.letter-marks-below', { unit: say(unitName[wording.unit]) }) }, { text: widths }]
+      ? [{ text: say('figures.letter-marks-below', { unit: wording.unit }) }, { text: widths }]
       : []),
     ...(wants('size')
       ? [

@@ -1,4 +1,5 @@
 import { hingesOf } from '../../card/scores.ts'
+import type { Wording } from '../../wording/wording.ts'
 import type { Offered } from './offered.ts'
 import type { Wanted } from './wanted.ts'
 
@@ -6,25 +7,31 @@ import type { Wanted } from './wanted.ts'
 export const directiveOf = ({ show, of, caption }: Pick<Offered, 'show' | 'of' | 'caption'>): string =>
   `::figure[${escaped(caption)}]{show=${show}${of === undefined ? '' : ` of=${quoted(of)}`}}`
 
-/** What stands below a figure. */
-export function captionOf({ show, card: { card }, of = '' }: Pick<Wanted, 'show' | 'card' | 'of'>): string {
+/** What stands below a figure, in the language of the lesson. */
+export function captionOf(
+  { show, card: { card }, of = '' }: Pick<Wanted, 'show' | 'card' | 'of'>,
+  { say, name }: Wording,
+): string {
   // `nest 1` needs no article.
-  const name = /\d$/.test(of) ? of : `the ${of}`
+  const piece = capital(/\d$/.test(of) ? name(of) : say('figures.the-piece', { piece: name(of) }))
   switch (show) {
     case 'flat':
-      return `${capital(name)}, ${hingesOf(card.structure, of).length > 0 ? 'scored' : 'cut'}`
+      return say('figures.caption-flat', {
+        piece,
+        scored: hingesOf(card.structure, of).length > 0 ? 'yes' : 'no',
+      })
     case 'place':
-      return `${capital(name)}, in place`
+      return say('figures.caption-place', { piece })
     case 'folding':
-      return 'How it is folded'
+      return say('figures.caption-folding')
     case 'lettering':
-      return 'Where each letter begins'
+      return say('figures.caption-lettering')
     case 'envelope':
-      return 'The sheet of the envelope, and how it is folded'
+      return say('figures.caption-envelope')
     case 'closed':
-      return 'Shut'
+      return say('figures.caption-shut')
     default:
-      return 'Finished and standing'
+      return say('figures.caption-standing')
   }
 }
 

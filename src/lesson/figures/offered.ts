@@ -2,6 +2,7 @@ import type { ListItem, Nodes, Root } from 'mdast'
 import { hingesOf } from '../../card/scores.ts'
 import type { Segment, Structure } from '../../card/structure.ts'
 import { same } from '../../length/length.ts'
+import type { Wording } from '../../wording/wording.ts'
 import type { Course } from '../actions/course.ts'
 import { figureTargets } from '../figure-target.ts'
 import type { ProvenCard } from '../lesson.ts'
@@ -26,7 +27,11 @@ export interface Offered {
  * is offered.
  */
 export function offeredFigures(
-  { tree, cards }: { readonly tree: Root; readonly cards: readonly ProvenCard[] },
+  {
+    tree,
+    cards,
+    wording,
+  }: { readonly tree: Root; readonly cards: readonly ProvenCard[]; readonly wording: Wording },
   course: Course,
 ): Offered[] {
   const shown = new Set(figuresIn(tree).flatMap((figure) => keysOfNode(figure, cards)))
@@ -39,7 +44,7 @@ export function offeredFigures(
     const of = one && writtenOf(one, cards)
     if (!one || of === null) return []
     for (const key of keysOf(one)) shown.add(key)
-    return [{ step, item, show: one.show, ...(of !== undefined && { of }), caption: captionOf(one) }]
+    return [{ step, item, show: one.show, ...(of !== undefined && { of }), caption: captionOf(one, wording) }]
   })
 }
 
