@@ -1,9 +1,11 @@
+import { readSettings } from '../../src/cli/library/settings.ts'
 import { fillLesson } from '../../src/lesson/fill.ts'
 import { readLesson } from '../../src/lesson/read.ts'
 import { makeHandout } from '../../src/publish/handout.ts'
 import { ThemeError } from '../../src/publish/problems.ts'
+import { screenHtml } from '../../src/publish/screen/screen.ts'
 import { loadTheme } from '../../src/publish/theme.ts'
-import { foldlore } from '../cli/memory.ts'
+import { foldlore, memory } from '../cli/memory.ts'
 import { steady } from './steady.ts'
 import { withThemeFile } from './theme-folder.ts'
 
@@ -22,8 +24,10 @@ async function commands(
   const texts: string[] = []
   const findings: Said['findings'][number][] = []
   for (const line of lines) {
-    const { out, err, code } = await foldlore(line, files)
+    const { out, err, code, disk } = await foldlore(line, files)
     texts.push(out, err)
+    // What it has written: drawings and data, as text.
+    for (const [path, data] of disk) if (!(path in files)) texts.push(new TextDecoder().decode(data))
     if (line[0] === 'check' && code < 2) findings.push(...findingsIn(JSON.parse(out)))
   }
   return { texts, findings }
@@ -47,20 +51,64 @@ const lesson = (text: string) =>
     ['resize', 'a.md', '--closed', '150 x 100 mm'],
   )
 
-async function print(text: string): Promise<Said> {
+/** What a lesson is on paper and on the screen of a class, beside these files. */
+async function print(text: string, files: Readonly<Record<string, string>> = {}): Promise<Said> {
   const filled = fillLesson(readLesson(text))
-  const read = () => Promise.reject(Object.assign(new Error('none'), { code: 'ENOENT' }))
-  const { page, findings } = await makeHandout(filled, { paper: 'a4', theme: 'step-sheet' }, { read })
+  const { read } = memory(files).outside
+  const paper = { paper: 'a4', theme: 'step-sheet', folder: '.' } as const
+  const { page, findings } = await makeHandout(filled, paper, { read })
+  const screen = await screenHtml(filled, { ...paper, script: '' }, { read })
   return {
-    texts: [page?.html ?? ''],
+    texts: [page?.html ?? '', screen.html ?? ''],
     findings: findings.map(({ place, ...rest }) => ({ ...rest, ...place })),
   }
+}
+
+/** The languages that have words of their own, American English for its spelling. */
+const languages = ['de', 'fr', 'es', 'en-US', 'de-CH'] as const
+
+/** A lesson in one of the languages: the same one for the same text. */
+const translated = (text: string): string => {
+  const lang = languages[text.length % languages.length] ?? 'de'
+  return text.startsWith('---\n')
+    ? text.replace(/^lang:.*\n/m, '').replace('---\n', `---\nlang: ${lang}\n`)
+    : `---\nlang: ${lang}\n---\n\n${text}`
 }
 
 /** Each thing that a stranger's text can come in by. */
 export const entries: Readonly<Record<string, (text: string) => Promise<Said>>> = {
   lesson,
-  print,
+  print: (text) => print(text),
+  language: (text) => print(translated(text)),
+  'language tag': (text) => print(`---\ntitle: A\nlang: ${text}\n---\n\n${steady}`),
+  // Whatever a lesson calls its things goes into messages of each language.
+  names: (text) => {
+    const name = JSON.stringify(text)
+    const named = steady.replace(
+      'base: {stock: card}',
+      `base: {stock: ${name}}\nlayers:\n  ${name}: {on: front, border: 1/8 in, stock: ${name}}`,
+    )
+    return print(translated(`---\ntitle: ${name}\nsummary: ${name}\n---\n\n${named}`))
+  },
+  text: (text) =>
+    commands(
+      { 'a.md': text },
+      ['text', 'a.md'],
+      ['text', 'a.md', '--as', 'md', '--with', 'sizes', '--limit', '600'],
+      ['text', 'a.md', '--with', 'chapters', '--units', 'mm'],
+    ),
+  export: (text) =>
+    commands(
+      { 'a.md': text },
+      ['export', 'a.md', '--as', 'svg', '-o', 'out'],
+      ['export', 'a.md', '--as', 'dxf', '-o', 'out', '--units', 'mm'],
+      ['export', 'a.md', '--as', 'fold', '-o', 'out'],
+    ),
+  library: async (text) => {
+    const { findings, title } = await readSettings('.', memory({ 'library.yaml': text }).outside)
+    return { texts: [title], findings: findings.map(({ place, ...rest }) => ({ ...rest, ...place })) }
+  },
+  workshop: (text) => print(steady, { 'workshop.yaml': text }),
   'card block': (text) => lesson(`# A\n\n\`\`\`card\n${text}\n\`\`\`\n\n1. Cut the base to {base.size}.\n`),
   'front matter': (text) => lesson(`---\n${text}\n---\n\n${steady}`),
   measure: (text) => lesson(`${steady}\n2. Cut it to {${text}} and {base.width + ${text}}.\n`),

@@ -11,11 +11,13 @@ const { values } = parseArgs({
     minutes: { type: 'string', default: '60' },
     seed: { type: 'string' },
     entry: { type: 'string' },
+    // In s: how long one text may take. A busy computer wants more.
+    limit: { type: 'string', default: '20' },
   },
 })
 const end = Date.now() + Number(values.minutes) * 60_000
 const names = Object.keys(entries).filter((name) => values.entry === undefined || name === values.entry)
-const trial = await startTrial(20_000)
+const trial = await startTrial(Number(values.limit) * 1000)
 const tried = new Map<string, number>()
 const found = new Set<string>()
 for (let seed = Number(values.seed ?? Date.now() % 1_000_000); Date.now() < end; seed++)
