@@ -3,6 +3,8 @@
  * runs in a browser too.
  */
 
+import { learnAll } from './wording/languages.ts'
+
 export type { Card } from './card/card.ts'
 export { foldStyles } from './card/fold-styles.ts'
 export type { FoldStyle } from './card/style.ts'
@@ -42,3 +44,6 @@ export { sizeChartCsv } from './workshop/size-chart-csv.ts'
 export { type SizeChartJson, sizeChartJson } from './workshop/size-chart-json.ts'
 export { sizeChartListing } from './workshop/size-chart-listing.ts'
 export { starterLesson } from './workshop/starter.ts'
+
+// A lesson of any language may come at any time, and functions that answer at once cannot wait for its words.
+learnAll()

@@ -8,6 +8,7 @@ export default defineConfig({
   // Two at a time, also where there are only two cores: a test that waits for the browser leaves its core to another.
   test: {
     include: ['tests/**/*.test.ts'],
+    setupFiles: ['tests/learn-languages.ts'],
     isolate: false,
     maxWorkers: 2,
     testTimeout: 60_000,

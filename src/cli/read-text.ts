@@ -1,4 +1,5 @@
 import { OutsideError } from '../publish/problems.ts'
+import { learnFor } from '../wording/learn-for.ts'
 import type { Outside } from './outside.ts'
 
 /** In bytes. No text of ours has a hundredth of it, so it is another file that was named. */
@@ -22,7 +23,8 @@ const reasons: Readonly<Record<string, readonly [why: string, cure: string]>> = 
 }
 
 /**
- * Reads a text file, with the byte order mark that some editors put before it.
+ * Reads a text file, with the byte order mark that some editors put before it. If it is a lesson or a class, the words of
+ * its language are there from then on.
  *
  * @throws OutsideError when it cannot be read, or is no UTF-8 text.
  */
@@ -31,10 +33,18 @@ export async function readText(path: string, outside: Outside): Promise<string> 
     const [why, cure] = reasons[error.code ?? ''] ?? [String(error), undefined]
     throw new OutsideError(`Cannot read \`${path}\`: ${why}`, cure)
   })
+  const text = textOf(bytes)
+  if (text === undefined)
+    throw new OutsideError(`Cannot read \`${path}\`: ${notUtf8(bytes)}`, 'Save it as UTF-8 in your editor')
+  await learnFor(text)
+  return text
+}
+
+function textOf(bytes: Uint8Array): string | undefined {
   try {
     return new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes)
   } catch {
-    throw new OutsideError(`Cannot read \`${path}\`: ${notUtf8(bytes)}`, 'Save it as UTF-8 in your editor')
+    return undefined
   }
 }
 

@@ -3,10 +3,14 @@ import { figureTargets } from '../lesson/figure-target.ts'
 import { neededLabels } from '../lesson/figures/needed-labels.ts'
 import type { FilledLesson } from '../lesson/lesson.ts'
 import type { FigureNode } from '../lesson/nodes.ts'
+import { learnAll } from '../wording/languages.ts'
 import { drawFigure } from './draw.ts'
 
 export { type Drawn, drawFigure, type FigureFinding, type FigureOptions } from './draw.ts'
 export type { Figure } from './figure.ts'
+
+// A lesson of any language may come at any time, and functions that answer at once cannot wait for its words.
+learnAll()
 
 /**
  * Draws a figure of a lesson for a tree of mdast: the `figure` option of the remark plugin. With `remark-rehype` it

@@ -3,6 +3,7 @@ import type { Processor } from 'unified'
 import type { VFile } from 'vfile'
 import type { Length, Size, Unit } from '../length/length.ts'
 import { readLength, readSize } from '../length/text.ts'
+import { learnAll } from '../wording/languages.ts'
 import { fillLesson } from './fill.ts'
 import type { FilledLesson, Wishes } from './lesson.ts'
 import { toMessages } from './messages.ts'
@@ -11,6 +12,9 @@ import { toOrdinary } from './ordinary.ts'
 import { hasMark } from './parse.ts'
 import { lessonOf } from './read.ts'
 import { lessonSyntax } from './syntax/syntax.ts'
+
+// A lesson of any language may come at any time, and functions that answer at once cannot wait for its words.
+learnAll()
 
 /** What the plugin can be told. */
 export interface FoldloreOptions {

@@ -1,6 +1,6 @@
 import Handlebars from 'handlebars'
 import { suggestWord } from '../length/finding.ts'
-import { catalogues, type MessageKey } from '../wording/catalogue.ts'
+import { type MessageKey, messageKeys } from '../wording/catalogue.ts'
 import { localeOf } from '../wording/locales.ts'
 import { tongueOf } from '../wording/tongue.ts'
 
@@ -32,8 +32,6 @@ const hidden = (number: number): string => `\ue000${number}\ue001`
 
 /** What is wrong with the name of a message in a template; undefined when there is such a message. */
 export function unknownMessage(key: string): { readonly suggestion: string } | undefined {
-  const known = Object.entries(catalogues['en-GB']).flatMap(([area, messages]) =>
-    Object.keys(messages).map((name) => `${area}.${name}`),
-  )
+  const known = messageKeys()
   return known.includes(key) ? undefined : { suggestion: suggestWord(key, known).slice(0, 300) }
 }

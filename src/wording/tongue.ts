@@ -1,5 +1,5 @@
 import { once } from '../length/once.ts'
-import { catalogues, type MessageKey, messageOf } from './catalogue.ts'
+import { type MessageKey, messageOf, ownNames } from './catalogue.ts'
 import type { Locale } from './locales.ts'
 import { type MessageValues, readMessage } from './message.ts'
 
@@ -74,7 +74,7 @@ export function ownName(locale: Locale, name: string): string {
 
 /** A name of the catalogue; undefined when it has none like that. */
 function known(locale: Locale, name: string): string | undefined {
-  const names: Readonly<Record<string, string>> = catalogues[locale].names ?? {}
+  const names = ownNames(locale)
   const at = (key: string): string | undefined => (Object.hasOwn(names, key) ? names[key] : undefined)
   const [number] = /\d+/.exec(name) ?? []
   if (number === undefined) return at(name)

@@ -98,6 +98,30 @@ test('measuring loads nothing that only printing needs', () => {
   expect(files.filter((file) => /puppeteer|handlebars|hast|rehype|zod|src\/draw\//.test(file))).toEqual([])
 })
 
+test('of the languages only English is loaded before a text asks for another', () => {
+  const words = broughtBy('src/cli/commands/reading.ts').filter((file) =>
+    /src\/wording\/messages\//.test(file),
+  )
+  expect(words).toContain('src/wording/messages/en-gb/kit.json')
+  expect(words.filter((file) => !file.includes('en-gb'))).toEqual([])
+})
+
+test('a lesson in another language has its words in every command', () => {
+  const lesson = 'ebbe.md'
+  writeFileSync(join(folder, lesson), readFileSync('lessons/deutsch/ebbe.md'))
+  writeFileSync(join(folder, 'kurs.yaml'), 'lesson: ebbe.md\npeople: 3\n')
+  const said = [
+    ['measure', lesson],
+    ['kit', lesson, '--people', '3'],
+    ['kit', 'kurs.yaml'],
+    ['sizes', lesson],
+    ['text', lesson],
+  ].map((argv) => foldlore(...argv).out)
+  for (const out of said) expect(out).toMatch(/Zuschnitt|insgesamt|Breite|Größe/)
+  foldlore('handout', lesson, '-o', 'out/ebbe.html', '--quiet')
+  expect(readFileSync(join(folder, 'out/ebbe.html'), 'utf8')).toContain('Zuschnitt')
+})
+
 test('the help loads no lesson', () => {
   expect(
     broughtBy('src/cli/main.ts').filter((file) => /yaml|micromark|src\/(card|lesson)\//.test(file)),

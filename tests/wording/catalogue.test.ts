@@ -1,6 +1,6 @@
 import { parse } from '@formatjs/icu-messageformat-parser'
 import { expect, test } from 'vitest'
-import { catalogues } from '../../src/wording/catalogue.ts'
+import { catalogues } from '../../src/wording/languages.ts'
 import { type Locale, locales } from '../../src/wording/locales.ts'
 
 type Texts = Readonly<Record<string, Readonly<Record<string, string>>>>

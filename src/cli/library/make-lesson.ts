@@ -11,6 +11,7 @@ import { rooms } from '../../publish/figure.ts'
 import { figuresOf } from '../../publish/figures-of.ts'
 import { makeHandout } from '../../publish/handout.ts'
 import { disk } from '../../publish/outside.ts'
+import { learnFor } from '../../wording/learn-for.ts'
 import { wordingOf } from '../../wording/wording.ts'
 import { findingJson } from '../../workshop/finding-json.ts'
 import { hashOf } from './hashes.ts'
@@ -25,7 +26,9 @@ import { findingsOf, wantedSizes } from './wanted.ts'
  * @throws ThemeError.
  */
 export async function makeLesson(work: LessonWork, tell: (news: LessonNews) => void): Promise<void> {
-  const lesson = readLesson(new TextDecoder('utf-8', { ignoreBOM: true }).decode(work.bytes))
+  const text = new TextDecoder('utf-8', { ignoreBOM: true }).decode(work.bytes)
+  await learnFor(text)
+  const lesson = readLesson(text)
   const own = fillLesson(lesson)
   const broken = hasErrors(own.findings)
   const wanted = broken ? [] : wantedSizes(lesson, own, basename(work.place, extname(work.place)), work)

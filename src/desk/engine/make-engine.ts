@@ -1,3 +1,4 @@
+import { learnAll } from '../../wording/languages.ts'
 import { classFileFor, classOf, lessonsOfClass } from './class.ts'
 import { completionsAt } from './complete/completions.ts'
 import type { Engine } from './engine.ts'
@@ -20,6 +21,7 @@ export interface Themes {
 
 /** The engine of the page, which runs in a worker. */
 export function makeEngine(themes: Themes): Engine {
+  learnAll()
   const handout = (theme: string): PageTheme => themes.page(theme, 'handout')
   return {
     look: async (text, settings, pictures) => lookAt(text, settings, pictures, handout(settings.theme)),

@@ -1,5 +1,5 @@
 import { parse } from '@formatjs/icu-messageformat-parser'
-import { catalogues } from '../../../src/wording/catalogue.ts'
+import { catalogues } from '../../../src/wording/languages.ts'
 import { type Foreign, inventedText } from './invented.ts'
 
 /** The words of a text, in small letters. */

@@ -1,4 +1,4 @@
-import { catalogues } from '../../../src/wording/catalogue.ts'
+import { catalogues } from '../../../src/wording/languages.ts'
 import type { Locale } from '../../../src/wording/locales.ts'
 import { ownWords } from './lesson.ts'
 
