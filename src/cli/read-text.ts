@@ -28,7 +28,7 @@ const reasons: Readonly<Record<string, readonly [why: string, cure: string]>> = 
  *
  * @throws OutsideError when it cannot be read, or is no UTF-8 text.
  */
-export async function readText(path: string, outside: Outside): Promise<string> {
+export async function readText(path: string, outside: Pick<Outside, 'read'>): Promise<string> {
   const bytes = await outside.read(path, mostText).catch((error: { code?: string }) => {
     const [why, cure] = reasons[error.code ?? ''] ?? [String(error), undefined]
     throw new OutsideError(`Cannot read \`${path}\`: ${why}`, cure)
