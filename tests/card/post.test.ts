@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest'
 import { letterPosts } from '../../src/card/post/countries.ts'
-import { classify } from '../../src/card/post/rules.ts'
-import { inches, type Length, mm, numberIn } from '../../src/length/length.ts'
+import { classify, type Miss } from '../../src/card/post/rules.ts'
+import { missWords } from '../../src/card/post/words.ts'
+import { inches, type Length, mm, numberIn, type Unit } from '../../src/length/length.ts'
+import { wordingOf } from '../../src/wording/wording.ts'
 import data from '../data/postal-limits.json' with { type: 'json' }
 import { cardOf, measure } from './block.ts'
 
@@ -20,8 +22,12 @@ const words: Record<string, string> = {
 const classed = (key: string, long: Length, high: Length, thick: Length) => {
   const post = posts.get(key)
   if (!post) throw new Error(key)
-  return classify(post, { long, high, thick })
+  const found = classify(post, { long, high, thick })
+  return { ...found, why: said(found.why, post.unit) }
 }
+
+/** Why something is not what it would be, in words. */
+const said = (why: readonly Miss[], unit: Unit) => why.map((miss) => missWords(miss, wordingOf('en', unit)))
 
 test.each(data.cases)(
   '$id: $expect',
@@ -170,7 +176,10 @@ describe('what a lesson says', () => {
     const letters = post?.classes[1]
     if (!post || !letters) throw new Error('no class for letters abroad')
     expect(
-      classify({ ...post, classes: [letters] }, { long: mm(500), high: mm(300), thick: mm(103) }).why,
+      said(
+        classify({ ...post, classes: [letters] }, { long: mm(500), high: mm(300), thick: mm(103) }).why,
+        'mm',
+      ),
     ).toEqual(['903 mm long, high and thick together, at most 900 mm'])
   })
 })
