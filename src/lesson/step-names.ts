@@ -5,7 +5,7 @@ import { plainText } from './plain-text.ts'
 import { type ClauseWords, clauseWords } from './step-name-words.ts'
 
 /** A name is no longer than this where it can be cut between two clauses. */
-const longest = 60
+const longest = 56
 
 /**
  * A short name for each step, by its number: the first clause of what it says, without the numbers that it asks for.
@@ -28,14 +28,20 @@ function nameOf(blocks: ListItem['children'], words: ClauseWords): string {
   return clauseOf(text, words)
 }
 
-/** The text up to the first measure. How many of something there are belongs to its name. */
-function beforeNumbers(nodes: readonly PhrasingContent[], { before }: ClauseWords): string {
+/** The text up to the first length. How many of something there are belongs to its name. */
+function beforeNumbers(nodes: readonly PhrasingContent[], words: ClauseWords): string {
   let text = ''
   for (const node of nodes) {
-    if (hasLength(node)) return text.replace(new RegExp(`[\\s,;:(]*(?:${wordIn(before)}\\s*)?$`, 'iu'), '')
+    if (hasLength(node)) return withoutLead(text, words)
     text += plainText(node)
   }
   return text
+}
+
+/** The text without the words at its end that lead to something, one after the other. */
+function withoutLead(text: string, { before, next, articles }: ClauseWords): string {
+  const leading = wordIn([...next, ...before, ...articles])
+  return text.replace(new RegExp(`(?:[\\s,;:(]+${leading})*[\\s,;:(]*$`, 'iu'), '')
 }
 
 /** What stands for a measure while it is looked for: a character that no text has. */
@@ -55,7 +61,7 @@ const wordIn = (words: readonly string[]): string => `(?<!\\p{L})(?:${words.join
 
 const hasLength = (node: Nodes): boolean =>
   node.type === 'measure'
-    ? !/^\d+$/.test(node.text ?? '')
+    ? /[\d{]/.test(plainText(node)) && !/^\d+$/.test(node.text ?? '')
     : 'children' in node && node.children.some(hasLength)
 
 /** The first clause of a text, on one line, without what ends it. */

@@ -32,6 +32,20 @@ test('how many there are is part of the name', () => {
   expect(names('Cut {mat.count} mats to {mat.size}.')).toEqual(['Cut 2 mats'])
 })
 
+test('a name does not end on words that lead to what it leaves out, and a measure that is no number stays in it', () => {
+  expect(
+    names(
+      'Turn the base over so that the {base.size} side is down.',
+      'Cut the piece along the {base.width} and fold it.',
+      'Turn it over at the {base.edge}. Score it.',
+    ),
+  ).toEqual(['Turn the base over', 'Cut the piece', 'Turn it over at the left edge'])
+  expect(namesIn('fr', 'Poser la règle le long du bord, à la {base.width} du coin.')).toEqual([
+    'Poser la règle le long du bord',
+  ])
+  expect(namesIn('es', 'Dar la vuelta para que el {base.size} quede abajo.')).toEqual(['Dar la vuelta'])
+})
+
 test('a long sentence ends between two clauses, and a step that begins with a number is a number', () => {
   expect(
     names(
