@@ -1,6 +1,6 @@
 import type { Card, Envelope } from '../card/card.ts'
 import type { Wording } from '../wording/wording.ts'
-import { boxOf } from './box.ts'
+import { type StageRoom, share, stagePlaces } from './envelope-places.ts'
 import { type FigureOptions, fitted, leastAndMost, usualRoom } from './fit.ts'
 import { flatMarks } from './flat/flat.ts'
 import { type FlatParts, flatParts } from './flat/parts.ts'
@@ -8,7 +8,7 @@ import { flatLegend, flatWords } from './flat/words.ts'
 import { foldedOver, tipOf } from './fold-over.ts'
 import type { Sheet } from './frame.ts'
 import { nameShare, point, usualText, weights } from './ink.ts'
-import { capHeight, label, wrap } from './label.ts'
+import { capHeight, label } from './label.ts'
 import { legend } from './legend.ts'
 import type { Mark } from './mark.ts'
 import type { Spot } from './num.ts'
@@ -26,7 +26,7 @@ interface Stage {
   readonly words: string
 }
 
-/** The sheet of an envelope with its measures, and beside it (or below, in a narrow room) how it is folded, step by step. */
+/** The sheet of an envelope with its measures, and beside it (in a narrow room below it too) how it is folded, step by step. */
 export function drawEnvelope(
   card: Card,
   envelope: Envelope,
@@ -43,10 +43,13 @@ export function drawEnvelope(
   const palette = makePalette(structure)
   const has = picked(options.labels)
   const stages = stagesOf(envelope, wording)
-  const grid = room.maxWidth >= leastRow ? 'row' : room.maxWidth >= leastBeside ? 'beside' : 'below'
+  const grid = room.maxWidth >= leastRow ? 'row' : room.maxWidth >= leastBeside ? 'beside' : 'round'
   const draw = (scale: number): Mark[] => {
     const flat = flatMarks(parts, palette(piece.stock), scale, size, wording, has)
-    return [...flat, ...stageMarks(envelope, stages, flat, { scale, size, palette, has, grid })]
+    return [
+      ...flat,
+      ...stageMarks(envelope, stages, flat, { scale, size, palette, has, grid, wide: room.maxWidth }),
+    ]
   }
   const long = Math.max(toMm(piece.size.width), toMm(piece.size.height))
   const { least, most } = leastAndMost(long, size)
@@ -98,48 +101,32 @@ function said({ inside }: Envelope, stages: readonly Stage[], { say, size }: Wor
   return say('figures.envelope-folded', { first: sentence(first), second, third, size: size(inside) })
 }
 
-/** Small drawings, as large as leaves each of them this share of the sheet. */
-const share = 0.5
-const gap = 4
-/** Words need this much, in text sizes, however narrow the drawing above them is. */
-const wordsWidth = 8
-const wideWords = 11.4
-/** Room that is less wide than this, in mm, has none for the row: then they stand two by two, beside the sheet or below. */
+/** Room that is less wide than this, in mm, has none for the row: then they stand two by two, or round the sheet's corner. */
 const leastRow = 140
 const leastBeside = 100
 /** There the sheet may be drawn this much smaller than alone. */
 const narrowLeast = 0.7
 
-interface StageLook {
-  readonly scale: number
-  readonly size: number
+interface StageLook extends StageRoom {
   readonly palette: Palette
   readonly has: Picked
-  /** A row beside the sheet; two by two beside it; two by two below it. */
-  readonly grid: 'row' | 'beside' | 'below'
 }
 
 function stageMarks(
   { structure }: Envelope,
   stages: readonly Stage[],
   flat: readonly Mark[],
-  { scale, size, palette, has, grid }: StageLook,
+  look: StageLook,
 ): Mark[] {
   const [piece] = structure.pieces
   if (!piece) return []
+  const { scale, size, palette, has } = look
   const own = scale * share
-  const width = Math.max(toMm(piece.size.width) * own, (grid === 'below' ? wideWords : wordsWidth) * size)
-  const { left: first, right, bottom: lowest } = boxOf(flat.map(({ box }) => box))
-  const bottom = toMm(piece.size.height) * scale
-  const words = (grid === 'below' ? 2 : 3) * size * 1.25
-  const tall = toMm(piece.size.height) * own + words + gap
-  const top = grid === 'below' ? lowest : 0
-  return stages.flatMap(({ folded, moving, words: said }, i) => {
-    const column = grid === 'row' ? i : i % 2
-    const left = (grid === 'below' ? first : right + gap) + column * (width + gap)
-    // Its words stand under it, at the level of the sheet's lower edge.
-    const lines = wrap(has('names') ? `${i + 1} ${said}` : `${i + 1}`, width + gap - 1, size * nameShare)
-    const low = (grid === 'row' ? bottom : top + (1 + Math.floor(i / 2)) * tall) - words
+  const said = stages.map(({ words }, i) => (has('names') ? `${i + 1} ${words}` : `${i + 1}`))
+  const places = stagePlaces(said, flat, piece.size, look)
+  return stages.flatMap(({ folded, moving }, i) => {
+    const { at, lines } = places[i] ?? { at: [0, 0], lines: [] }
+    const [left, low] = at
     const place = ([x, y]: Flat): Spot => [left + x * own, low - y * own]
     const loopOf = (name: string): Flat[] =>
       flatLoop(structure.plates.find((plate) => plate.name === name)?.outline ?? [])

@@ -5,6 +5,8 @@ import type { Wording } from '../wording/wording.ts'
 import type { LabelSheet } from '../workshop/class/class-file.ts'
 import type { KitLabel } from '../workshop/class/kit-labels.ts'
 import { handoutHtml } from './html.ts'
+import type { Html } from './html-text.ts'
+import { measureHtml } from './measure-html.ts'
 import { type Paper, paperSize } from './page-css.ts'
 import { loadLabelsTheme } from './theme.ts'
 
@@ -24,7 +26,7 @@ export interface LabelsView {
       readonly name: string
       readonly title: string
       readonly chosen: string
-      readonly contents: string
+      readonly contents: Html
       /** Text size in points at which everything fits. */
       readonly points: number
     }[]
@@ -69,7 +71,8 @@ export async function labelsHtml(
     name: label.name,
     title: label.title,
     chosen: label.chosen.join(', '),
-    contents: label.contents.join(' · '),
+    // A line may end behind a dot, and not before it.
+    contents: measureHtml(label.contents.join('\u00a0· ')),
     points,
   }))
   const view: LabelsView = {
