@@ -10,7 +10,7 @@ import { figure } from '../src/draw/in-tree.ts'
 import { fillLesson } from '../src/lesson/fill.ts'
 import remarkFoldlore from '../src/lesson/plugin.ts'
 import { readLesson } from '../src/lesson/read.ts'
-import { workshopIn } from '../src/publish/brand/workshop-file.ts'
+import { workshopIn } from '../src/publish/brand/workshop.ts'
 import { readClass } from '../src/workshop/class/read-class.ts'
 
 const root = fileURLToPath(new URL('..', import.meta.url))

@@ -46,10 +46,24 @@ export interface PageParts {
  */
 export function pageHtml(
   view: PageHead,
-  { css, body: said, fonts }: PageParts,
+  { css, body, fonts }: PageParts,
   { program, ...settings }: PageSettings & { readonly program?: PageProgram },
 ): string {
-  const body = bodyText(said)
+  const style = pageStyle(css, view, settings)
+  return pageStandingAlone(view, { style, body: bodyText(body), fonts }, program)
+}
+
+/**
+ * The same of a page whose style sheet and body are whole.
+ *
+ * @param style what `pageStyle` gives.
+ * @param body what `bodyText` gives.
+ */
+export function pageStandingAlone(
+  view: Pick<PageHead, 'title' | 'lang'>,
+  { style, body, fonts }: { readonly style: string; readonly body: string; readonly fonts: string },
+  program?: PageProgram,
+): string {
   return `<!doctype html>
 <html lang="${escapeHtml(view.lang)}">
 <head>
@@ -62,7 +76,7 @@ ${htmlMark}
 ${fonts}
 </style>
 <style>
-${pageStyle(css, view, settings)}
+${style}
 </style>
 </head>
 <body>

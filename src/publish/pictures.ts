@@ -4,6 +4,16 @@ import type { Finding } from '../length/finding.ts'
 import { placeOf } from '../lesson/source.ts'
 import type { Outside } from './outside.ts'
 import { pictureKind } from './picture-kind.ts'
+import {
+  decodedUrl,
+  farPicture,
+  heavyPicture,
+  isFar,
+  missingPicture,
+  noPicture,
+  outsidePicture,
+  type PictureTrouble,
+} from './picture-troubles.ts'
 import { type Pictures, pictureNodes, pictureUrl } from './picture-url.ts'
 
 /** A print that stands alone carries its pictures: more than this, in bytes, is too much to carry. */
@@ -44,55 +54,22 @@ export async function readPicture(
   folder: string,
   outside: Pick<Outside, 'read'>,
   { most = heaviest, folderName = 'the lesson’s folder' } = {},
-): Promise<string | Pick<Finding, 'rule' | 'message' | 'suggestion'>> {
-  // A scheme has two letters at least: `c:` is a drive.
-  if (/^([a-z][a-z\d+.-]+:|\/\/)/i.test(url))
-    return {
-      rule: 'picture-far',
-      message: `The picture \`${short(url)}\` is not in a file beside the lesson`,
-      suggestion: `Save it in ${folderName} and name that file`,
-    }
-  const path = join(folder, decoded(url))
+): Promise<string | PictureTrouble> {
+  if (isFar(url)) return farPicture(url, folderName)
+  const named = decodedUrl(url)
+  const path = join(folder, named)
   const inside = relative(folder, path)
-  if (isAbsolute(decoded(url)) || isAbsolute(inside) || inside.startsWith('..'))
-    return {
-      rule: 'picture-outside',
-      message: `The picture \`${short(url)}\` is outside ${folderName}`,
-      suggestion: `Copy it into ${folderName} and name it from there`,
-    }
+  if (isAbsolute(named) || isAbsolute(inside) || inside.startsWith('..'))
+    return outsidePicture(url, folderName)
   let content: Buffer
   try {
     const bytes = await outside.read(path)
     content = Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength)
   } catch {
-    return {
-      rule: 'picture-missing',
-      message: `The picture \`${short(url)}\` cannot be read`,
-      suggestion: `Check the name of the file, counted from ${folderName}`,
-    }
+    return missingPicture(url, folderName)
   }
   const type = pictureKind(content)
-  if (type === undefined)
-    return {
-      rule: 'picture-kind',
-      message: `\`${short(url)}\` is no picture that can be printed`,
-      suggestion: 'Save it as PNG, JPEG, WebP, GIF or SVG',
-    }
-  if (content.length > most)
-    return {
-      rule: 'picture-heavy',
-      message: `The picture \`${short(url)}\` has ${Math.ceil(content.length / 1e6)} MB, more than a page can carry`,
-      suggestion: `Save a smaller copy of it, of at most ${most / 1e6} MB`,
-    }
+  if (type === undefined) return noPicture(url)
+  if (content.length > most) return heavyPicture(url, content.length, most)
   return `data:${type};base64,${content.toString('base64')}`
 }
-
-function decoded(url: string): string {
-  try {
-    return decodeURIComponent(url.replace(/[?#].*$/, ''))
-  } catch {
-    return url
-  }
-}
-
-const short = (url: string): string => (url.length > 60 ? `${url.slice(0, 57)}…` : url)

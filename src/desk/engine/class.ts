@@ -2,8 +2,9 @@ import { type Finding, hasErrors } from '../../length/finding.ts'
 import { formatSize } from '../../length/format.ts'
 import { inches, mm, type Size, type Unit } from '../../length/length.ts'
 import { mainCard } from '../../lesson/figure-target.ts'
+import type { PageBrand } from '../../publish/brand/page-brand.ts'
 import { listingBody } from '../../publish/listing-body.ts'
-import { type PageHead, pageStyle } from '../../publish/page-html.ts'
+import type { PageHead } from '../../publish/page-html.ts'
 import { sheetsView } from '../../publish/sheets-view.ts'
 import { classKitListing } from '../../workshop/class/class-kit-listing.ts'
 import { type ClassWork, workOut } from '../../workshop/class/class-work.ts'
@@ -16,9 +17,11 @@ import { runSheetListing } from '../../workshop/class/run-sheet-listing.ts'
 import { uprightIn } from '../../workshop/class/to-cut.ts'
 import { kitPieces } from '../../workshop/kit-pieces.ts'
 import type { Listing } from '../../workshop/listing.ts'
-import type { PageOf, Settings } from './engine.ts'
+import { brandBeside } from './brand.ts'
+import type { PageOf, Settings, WorkshopData } from './engine.ts'
 import { lessonAt } from './kept-lesson.ts'
 import type { Themes } from './make-engine.ts'
+import { pageOf } from './page-of.ts'
 
 /** A class as the page asks for it. */
 export interface ClassAsked {
@@ -26,6 +29,8 @@ export interface ClassAsked {
   readonly text: string
   /** Texts of its lessons, by the path that stands in it. */
   readonly lessons: Readonly<Record<string, string>>
+  /** The `workshop.yaml` that speaks for the class file. */
+  readonly workshop?: WorkshopData
 }
 
 /** What a class needs. */
@@ -60,7 +65,7 @@ export const lessonsOfClass = (text: string): readonly string[] =>
  * @param settings unit and size hold for lessons where the class file does not say otherwise.
  */
 export async function classOf(
-  { text, lessons }: ClassAsked,
+  { text, lessons, workshop }: ClassAsked,
   settings: Settings,
   themes: Themes,
 ): Promise<ClassAnswer> {
@@ -78,11 +83,17 @@ export async function classOf(
   const [first] = read.lessons
   if (!first || [...read.findings.values()].some(hasErrors)) return { parts: [], findings }
   const work = await workOut(own, read, first, () => {})
+  const { brand, findings: ofBrand } = await brandBeside(undefined, {
+    pictures: {},
+    ...(workshop && { workshop }),
+  })
   return {
-    parts: partsOf(work, settings, themes),
+    parts: partsOf(work, brand, settings, themes),
     findings: [
       ...findings,
-      ...[...work.kit.findings, ...work.run.findings].map((one) => findingIn(own, one)),
+      ...[...ofBrand.map(({ place: _, ...one }) => one), ...work.kit.findings, ...work.run.findings].map(
+        (one) => findingIn(own, one),
+      ),
     ],
   }
 }
@@ -93,17 +104,17 @@ const findingIn = (file: string, { place, ...finding }: Finding): ClassFinding =
   ...(place && { line: place.line }),
 })
 
-function partsOf(work: ClassWork, settings: Settings, themes: Themes): ClassPart[] {
+function partsOf(
+  work: ClassWork,
+  brand: PageBrand | undefined,
+  settings: Settings,
+  themes: Themes,
+): ClassPart[] {
   const { title, wording, file, lessons, first, plan, kit, run, labels } = work
   const { lang } = wording
   const print = wording.say('class.for-kits', { kits: first.kits })
-  const page = (head: PageHead, css: string, body: string): PageOf => ({
-    lang,
-    title: head.title,
-    css: pageStyle(css, head, settings),
-    body,
-    foot: head.foot,
-  })
+  const page = (head: PageHead, css: string, body: string): PageOf =>
+    pageOf(head, brand, { css, body }, settings)
   const list = (name: string, words: string, listing: Listing): ClassPart => {
     const head = { lang, title: listing.title, foot: { title: listing.title, print } }
     return {

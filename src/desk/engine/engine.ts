@@ -70,8 +70,20 @@ export interface PageOf {
   /** Style sheet of the theme and the page box, without fonts. */
   readonly css: string
   readonly body: string
-  /** For the foot of each page: the lesson, and which print this is. */
-  readonly foot: { readonly title: string; readonly print: string }
+  readonly foot: PageFoot
+}
+
+/** What stands in the foot of each page, in the language of the page. */
+export interface PageFoot {
+  /** The lesson. */
+  readonly title: string
+  /** Which print this is; empty where it is said beside the page number. */
+  readonly print: string
+  readonly beside?: string
+  /** The workshop's own line. */
+  readonly own?: string
+  /** The page of all, with `{page}` and `{pages}` where their numbers come. */
+  readonly number: string
 }
 
 /** All that is seen of a lesson. */
@@ -92,12 +104,28 @@ export interface Look {
   readonly page: PageOf
   readonly steps: readonly StepAt[]
   readonly cards: readonly CardAt[]
-  /** Pictures named in the lesson, from its folder. */
+  /** Pictures named in the lesson, from its folder, and its own logo. */
   readonly pictures: readonly string[]
 }
 
-/** Pictures of the lesson as data, by the address that stands in it. */
+/** Pictures of the lesson as data, by the address that stands in it; empty for one that was looked for in vain. */
 export type PictureData = Readonly<Record<string, string>>
+
+/** A `workshop.yaml` in the lesson's folder or in the one above. */
+export interface WorkshopData {
+  /** From the folder that is open. */
+  readonly path: string
+  /** Undefined where it cannot be read. */
+  readonly text?: string
+  /** The logo that it names, as data; empty where it was looked for in vain. */
+  readonly logo?: string
+}
+
+/** What lies beside a lesson, as far as the page has read it. */
+export interface Beside {
+  readonly pictures: PictureData
+  readonly workshop?: WorkshopData
+}
 
 /** Why something cannot be done, and what would help. */
 export interface Refusal {
@@ -117,7 +145,9 @@ export interface MadeFile {
  * has read, so that asking again about the same text costs little. It never throws because of a text.
  */
 export interface Engine {
-  look(text: string, settings: Settings, pictures: PictureData): Promise<Look>
+  look(text: string, settings: Settings, beside: Beside): Promise<Look>
+  /** The address of the logo that a `workshop.yaml` names, if it names one. */
+  logoIn(text: string): Promise<string | undefined>
   /** What may be written at a place of the text. */
   complete(text: string, at: number, settings: Settings): Promise<readonly Completion[]>
   /** What stands at a place: the value of a measure and where it comes from. */
@@ -136,7 +166,7 @@ export interface Engine {
   /** A lesson to begin with. */
   starter(fold: string, units: Unit): Promise<string>
   /** The chart of all sizes of the lesson; undefined while the lesson has errors in its own size. */
-  sizes(text: string, settings: Settings): Promise<SizesAnswer | undefined>
+  sizes(text: string, settings: Settings, beside: Beside): Promise<SizesAnswer | undefined>
   /** The cards of the lesson in motion. */
   motion(text: string, settings: Settings): Promise<MotionAnswer>
   /** Kits, cutting plan, cost and run sheet of a class. */
@@ -154,7 +184,7 @@ export interface Engine {
     text: string,
     settings: Settings,
     what: MadeKind,
-    pictures: PictureData,
+    beside: Beside,
     fonts: string,
   ): Promise<readonly MadeFile[] | Refusal>
 }

@@ -4,13 +4,15 @@ import { mainCard } from '../../lesson/figure-target.ts'
 import type { FilledLesson, Lesson } from '../../lesson/lesson.ts'
 import { shutText } from '../../publish/card-view.ts'
 import { figuresOf } from '../../publish/figures-of.ts'
-import { bodyText, pageStyle } from '../../publish/page-html.ts'
 import { pictureNodes, pictureUrl } from '../../publish/picture-url.ts'
 import { codesFor } from '../../publish/scan.ts'
 import { type HandoutView, handoutView } from '../../publish/view.ts'
+import { brandBeside } from './brand.ts'
 import { curesOf } from './cures.ts'
-import type { CardAt, Found, Look, PictureData, Settings, StepAt } from './engine.ts'
+import type { Beside, CardAt, Found, Look, Settings, StepAt } from './engine.ts'
 import { lessonAt, readClosed } from './kept-lesson.ts'
+import { pageOf } from './page-of.ts'
+import { shownPictures } from './pictures.ts'
 
 /** A theme as the page has it: its templates made into a function. */
 export interface PageTheme {
@@ -22,18 +24,19 @@ export interface PageTheme {
  * All that is seen of a lesson. A lesson with mistakes is shown too, with what could be worked out: its teacher is in the
  * middle of writing it.
  *
- * @param pictures data of the lesson's pictures, by the address that stands in it.
+ * @param beside what the page has read of what lies beside the lesson.
  */
 export async function lookAt(
   text: string,
   settings: Settings,
-  pictures: PictureData,
+  beside: Beside,
   theme: PageTheme,
 ): Promise<Look> {
   const { lesson, filled } = lessonAt(text, settings)
   const codes = await codesFor(filled)
-  const data = new Map(Object.entries(pictures))
-  const { view, findings } = handoutView(filled, figuresOf(filled), data, codes)
+  const { pictures, findings: ofPictures } = shownPictures(filled.tree, beside.pictures)
+  const { brand, findings: ofBrand } = await brandBeside(filled.frontMatter.brand, beside)
+  const { view, findings: ofFigures } = handoutView(filled, figuresOf(filled), pictures, codes)
   const main = mainCard(filled.cards.map(({ card }) => card))
   const refused = readClosed(settings.closed)
   return {
@@ -43,17 +46,11 @@ export async function lookAt(
     ...(main && { shut: shutText(main, filled.unit) }),
     ...(typeof refused === 'object' && 'refused' in refused && { refused }),
     sizes: filled.frontMatter.sizes.map((size) => size.text),
-    findings: [...filled.findings, ...findings].map((finding) => ({
+    findings: [...filled.findings, ...ofPictures, ...ofBrand, ...ofFigures].map((finding) => ({
       ...foundAt(finding, text),
       cures: curesOf(finding, text, { lesson, filled }),
     })),
-    page: {
-      lang: view.lang,
-      title: view.title,
-      css: pageStyle(theme.css, view, settings),
-      body: bodyText(theme.body(view)),
-      foot: view.foot,
-    },
+    page: pageOf(view, brand, { css: theme.css, body: theme.body(view) }, settings),
     steps: stepsOf(filled, text),
     cards: cardsOf(lesson, filled),
     pictures: picturesOf(filled),
@@ -113,6 +110,9 @@ const cardsOf = ({ cards: blocks }: Lesson, { cards, unit }: FilledLesson): Card
     }
   })
 
-const picturesOf = ({ tree }: FilledLesson): string[] => [
-  ...new Set(pictureNodes(tree).flatMap((node) => pictureUrl(node, tree) ?? [])),
+const picturesOf = ({ tree, frontMatter }: FilledLesson): string[] => [
+  ...new Set([
+    ...pictureNodes(tree).flatMap((node) => pictureUrl(node, tree) ?? []),
+    ...(frontMatter.brand?.logo ? [frontMatter.brand.logo.value] : []),
+  ]),
 ]

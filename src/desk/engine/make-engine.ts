@@ -1,4 +1,5 @@
 import { learnAll } from '../../wording/languages.ts'
+import { logoIn } from './brand.ts'
 import { classFileFor, classOf, lessonsOfClass } from './class.ts'
 import { completionsAt } from './complete/completions.ts'
 import type { Engine } from './engine.ts'
@@ -24,7 +25,8 @@ export function makeEngine(themes: Themes): Engine {
   learnAll()
   const handout = (theme: string): PageTheme => themes.page(theme, 'handout')
   return {
-    look: async (text, settings, pictures) => lookAt(text, settings, pictures, handout(settings.theme)),
+    look: async (text, settings, beside) => lookAt(text, settings, beside, handout(settings.theme)),
+    logoIn: async (text) => logoIn(text),
     complete: async (text, at, settings) => completionsAt(text, at, settings),
     explain: async (text, at, settings) => explainAt(text, at, settings),
     rename: async (text, at, to) => renameAt(text, at, to),
@@ -38,12 +40,13 @@ export function makeEngine(themes: Themes): Engine {
       if (text === undefined) throw new RangeError(`There is no fold \`${fold}\``)
       return text
     },
-    sizes: async (text, settings) => sizesOf(text, settings, themes.page(settings.theme, 'size-chart')),
+    sizes: async (text, settings, beside) =>
+      sizesOf(text, settings, beside, themes.page(settings.theme, 'size-chart')),
     motion: async (text, settings) => motionOf(text, settings),
     classOf: async (asked, settings) => classOf(asked, settings, themes),
     lessonsOfClass: async (text) => lessonsOfClass(text),
     classFileFor: async (text, path, settings) => classFileFor(text, path, settings),
-    make: async (text, settings, what, pictures, fonts) =>
-      makeFiles(text, settings, what, { themes, pictures, fonts }),
+    make: async (text, settings, what, beside, fonts) =>
+      makeFiles(text, settings, what, { themes, beside, fonts }),
   }
 }

@@ -1,22 +1,25 @@
 import { hasErrors } from '../../length/finding.ts'
 import type { FilledLesson } from '../../lesson/lesson.ts'
+import { brandedBody, type PageBrand } from '../../publish/brand/page-brand.ts'
 import { exportLesson } from '../../publish/export.ts'
 import { figuresOf } from '../../publish/figures-of.ts'
 import { type PageHead, pageHtml } from '../../publish/page-html.ts'
 import { codesFor } from '../../publish/scan.ts'
 import { slug } from '../../publish/slug.ts'
-import { tracingView } from '../../publish/tracing-view.ts'
-import { handoutView } from '../../publish/view.ts'
+import { type TracingView, tracingView } from '../../publish/tracing-view.ts'
+import { type HandoutView, handoutView } from '../../publish/view.ts'
 import { listingMarkdown } from '../../workshop/listing-markdown.ts'
 import { measuresListing } from '../../workshop/measures-listing.ts'
-import type { MadeFile, MadeKind, PictureData, Refusal, Settings } from './engine.ts'
+import { brandBeside } from './brand.ts'
+import type { Beside, MadeFile, MadeKind, Refusal, Settings } from './engine.ts'
 import { lessonAt } from './kept-lesson.ts'
 import type { Themes } from './make-engine.ts'
+import { shownPictures } from './pictures.ts'
 
 /** What files are made with, besides the lesson. */
 export interface Making {
   readonly themes: Themes
-  readonly pictures: PictureData
+  readonly beside: Beside
   /** Rules for the fonts of a page, with the fonts inside. */
   readonly fonts: string
 }
@@ -53,16 +56,20 @@ const exported =
     }))
 
 const kinds: Readonly<Record<MadeKind, Make>> = {
-  async page(lesson, settings, { themes, pictures, fonts }) {
+  async page(lesson, settings, { themes, beside, fonts }) {
     const codes = await codesFor(lesson)
-    const { view } = handoutView(lesson, figuresOf(lesson), new Map(Object.entries(pictures)), codes)
-    return [pageFile(slugOf(lesson), view, themes.page(settings.theme, 'handout'), settings, fonts)]
+    const { pictures } = shownPictures(lesson.tree, beside.pictures)
+    const { brand } = await brandBeside(lesson.frontMatter.brand, beside)
+    const { view } = handoutView(lesson, figuresOf(lesson), pictures, codes)
+    const theme = themes.page<HandoutView>(settings.theme, 'handout')
+    return [pageFile(slugOf(lesson), view, brand, theme, settings, fonts)]
   },
-  async template(lesson, settings, { themes, fonts }) {
+  async template(lesson, settings, { themes, beside, fonts }) {
     const view = tracingView(lesson, settings.paper)
-    return [
-      pageFile(`${slugOf(lesson)}-templates`, view, themes.page(settings.theme, 'tracing'), settings, fonts),
-    ]
+    const { brand } = await brandBeside(lesson.frontMatter.brand, beside)
+    const { logo: _, ...withoutLogo } = brand ?? {}
+    const theme = themes.page<TracingView>(settings.theme, 'tracing')
+    return [pageFile(`${slugOf(lesson)}-templates`, view, withoutLogo, theme, settings, fonts)]
   },
   async text(lesson) {
     const data = listingMarkdown(measuresListing(lesson))
@@ -76,11 +83,13 @@ const kinds: Readonly<Record<MadeKind, Make>> = {
 function pageFile<View extends PageHead>(
   name: string,
   view: View,
+  brand: PageBrand | undefined,
   { css, body }: { css: string; body: (view: View) => string },
   { paper }: Settings,
   fonts: string,
 ): MadeFile {
-  const data = pageHtml(view, { css, body: body(view), fonts }, { paper })
+  const head = { ...view, ...(brand && { brand }) }
+  const data = pageHtml(head, { css, body: brandedBody(body(view), brand), fonts }, { paper })
   return { name: `${name}.html`, type: 'text/html', data }
 }
 

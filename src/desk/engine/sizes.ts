@@ -4,12 +4,13 @@ import type { Unit } from '../../length/length.ts'
 import { mainCard } from '../../lesson/figure-target.ts'
 import type { OtherSize } from '../../lesson/lesson.ts'
 import { sameSize, unitsOf } from '../../lesson/sizes/offered.ts'
-import { pageStyle } from '../../publish/page-html.ts'
 import { chartTypes } from '../../publish/size-chart-css.ts'
 import { type SizeChartView, sizeChartView } from '../../publish/size-chart-view.ts'
 import { sizeChart } from '../../workshop/size-chart.ts'
-import type { PageOf, Settings } from './engine.ts'
+import { brandBeside } from './brand.ts'
+import type { Beside, PageOf, Settings } from './engine.ts'
 import { lessonAt, readClosed } from './kept-lesson.ts'
+import { pageOf } from './page-of.ts'
 
 /** The chart of sizes as a theme has it. */
 export interface ChartTheme {
@@ -41,7 +42,12 @@ export interface SizeColumn {
  *
  * @returns undefined when the lesson has errors in its own size: then there is nothing that could be charted.
  */
-export function sizesOf(text: string, settings: Settings, theme: ChartTheme): SizesAnswer | undefined {
+export async function sizesOf(
+  text: string,
+  settings: Settings,
+  beside: Beside,
+  theme: ChartTheme,
+): Promise<SizesAnswer | undefined> {
   const { lesson, filled: own } = lessonAt(text, {})
   const main = mainCard(own.cards.map(({ card }) => card))
   if (!main || hasErrors(own.findings)) return undefined
@@ -55,12 +61,10 @@ export function sizesOf(text: string, settings: Settings, theme: ChartTheme): Si
   const view = sizeChartView(chart, own)
   const unit = settings.units ?? own.unit
   const others = new Map(chart.prints.map(({ label, other }) => [label, other]))
+  const { brand } = await brandBeside(own.frontMatter.brand, beside)
+  const css = `${theme.css}\n${chartTypes}`
   return {
-    lang: view.lang,
-    title: view.title,
-    css: pageStyle(`${theme.css}\n${chartTypes}`, view, settings),
-    body: theme.body(view),
-    foot: view.foot,
+    ...pageOf(view, brand, { css, body: theme.body(view) }, settings),
     columns: chart.blocks
       .flatMap(({ columns }) => columns)
       .map(({ label, unit: units, works }) => {

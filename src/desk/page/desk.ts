@@ -1,5 +1,5 @@
 import type { ReadonlySignal, Signal } from '@preact/signals'
-import type { Edit, Engine, Look, PictureData, Settings } from '../engine/engine.ts'
+import type { Beside, Edit, Engine, Look, PictureData, Settings, WorkshopData } from '../engine/engine.ts'
 
 /** What lies on the desk beside the writing. */
 export type View = 'pages' | 'steps' | 'space' | 'sizes' | 'class'
@@ -12,8 +12,12 @@ export interface Desk {
   readonly settings: Signal<Settings>
   /** Of the newest text that the engine has looked at; a look lags behind the typing. */
   readonly look: ReadonlySignal<Look | undefined>
-  /** Pictures beside the lesson, by the address that stands in it. */
+  /** Pictures beside the lesson, by the address that stands in it; empty for those that were looked for in vain. */
   readonly pictures: Signal<PictureData>
+  /** The `workshop.yaml` that speaks for the lesson's folder. */
+  readonly workshop: Signal<WorkshopData | undefined>
+  /** All that is known of what lies beside the lesson. */
+  readonly beside: ReadonlySignal<Beside>
   /** Where the cursor is in the text. */
   readonly cursor: Signal<number>
   /** The step that is being written or read. */

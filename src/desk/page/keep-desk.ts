@@ -9,6 +9,7 @@ import { takePictures } from './keeping/pictures.ts'
 import { serverAt, serverStore } from './keeping/server-store.ts'
 import { startKeeping } from './keeping/start-keeping.ts'
 import type { Store } from './keeping/store.ts'
+import { gatherWorkshop } from './keeping/workshop-beside.ts'
 import type { OwnDesk } from './new-desk.ts'
 import { pickFile } from './parts/pick-file.ts'
 
@@ -37,6 +38,7 @@ export async function keepDesk(desk: OwnDesk): Promise<KeptDesk> {
     settlePictures,
   )
   gatherPictures(desk, keeper, database)
+  gatherWorkshop(desk, keeper)
   keepPageOnDrop()
   await keeper.resume()
   const folders: Source[] = canPickFolder()

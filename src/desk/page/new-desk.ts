@@ -1,5 +1,5 @@
 import { computed, effect, signal } from '@preact/signals'
-import type { Engine, Look, PictureData, Settings } from '../engine/engine.ts'
+import type { Beside, Engine, Look, PictureData, Settings, WorkshopData } from '../engine/engine.ts'
 import type { Desk, View } from './desk.ts'
 import type { Keepable } from './keeping/keeper.ts'
 import type { WritingHandle, WritingStart } from './writing/handle.ts'
@@ -31,13 +31,18 @@ export function newDesk(engine: Engine, settings: Settings = usualSettings): Own
   const text = signal('')
   const wishes = signal(settings)
   const pictures = signal<PictureData>({})
+  const workshop = signal<WorkshopData | undefined>(undefined)
+  const beside = computed<Beside>(() => ({
+    pictures: pictures.value,
+    ...(workshop.value && { workshop: workshop.value }),
+  }))
   const look = signal<Look | undefined>(undefined)
   const cursor = signal(0)
   const said = signal('')
   const writing = signal(true)
   let handle: WritingHandle | undefined
   let start: WritingStart = { text: '' }
-  keepLooking(engine, () => [text.value, wishes.value, pictures.value], look)
+  keepLooking(engine, () => [text.value, wishes.value, beside.value], look)
   const say = (words: string): void => {
     // The same words again are heard again.
     said.value = said.value === words ? `${words}\u00a0` : words
@@ -64,6 +69,8 @@ export function newDesk(engine: Engine, settings: Settings = usualSettings): Own
     settings: wishes,
     look,
     pictures,
+    workshop,
+    beside,
     cursor,
     step: signal<number | undefined>(undefined),
     view: signal<View>('pages'),
@@ -88,7 +95,7 @@ export function newDesk(engine: Engine, settings: Settings = usualSettings): Own
   }
 }
 
-type Asked = [text: string, settings: Settings, pictures: PictureData]
+type Asked = [text: string, settings: Settings, beside: Beside]
 
 /** Looks again whenever something changes; what changes during a look is looked at after it, and only the newest. */
 function keepLooking(engine: Engine, asked: () => Asked, look: { value: Look | undefined }): void {

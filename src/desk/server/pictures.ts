@@ -27,10 +27,20 @@ const folderOf = (lesson: string): string => (lesson.includes('/') ? posix.dirna
 export async function readPicture(lesson: string, address: string, folder: string): Promise<Picture> {
   const path = decoded(address)
   const own = folderOf(lesson)
-  const place = await placeIn(folder, own === '' ? path : `${own}/${path}`, 'picture')
+  return pictureAt(own === '' ? path : `${own}/${path}`, folder, path)
+}
+
+/**
+ * Reads a picture by its path from the folder of the desk.
+ *
+ * @param told how it is named in messages.
+ * @throws Refused when there is none, or it is no picture.
+ */
+export async function pictureAt(at: string, folder: string, told = at): Promise<Picture> {
+  const place = await placeIn(folder, at, 'picture')
   const about = await stat(place).catch(() => undefined)
-  if (!about?.isFile()) throw new Refused(404, `There is no picture \`${shortened(path)}\``)
-  return checkPicture(about.size > mostPicture ? undefined : await readFile(place), path)
+  if (!about?.isFile()) throw new Refused(404, `There is no picture \`${shortened(told)}\``)
+  return checkPicture(about.size > mostPicture ? undefined : await readFile(place), told)
 }
 
 /** Throws Refused when it is none. */

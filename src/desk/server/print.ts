@@ -1,16 +1,20 @@
 import { posix } from 'node:path'
 import { type Finding, hasErrors } from '../../length/finding.ts'
 import type { Unit } from '../../length/length.ts'
+import { readBrand } from '../../publish/brand/read-brand.ts'
+import { workshopName } from '../../publish/brand/workshop.ts'
 import { startBrowser, stopBrowser } from '../../publish/launch.ts'
 import type { Outside } from '../../publish/outside.ts'
 import { type Paper, papers } from '../../publish/page-css.ts'
 import { themeNames } from '../../publish/theme-folder.ts'
+import { learnFor } from '../../wording/learn-for.ts'
 import { findingJson } from '../../workshop/finding-json.ts'
 import { lessonAt, readClosed } from '../engine/kept-lesson.ts'
 import { optionalText, textField } from './body.ts'
-import { readPicture } from './pictures.ts'
+import { pictureAt } from './pictures.ts'
 import { Refused } from './refused.ts'
 import { mostText } from './text-file.ts'
+import { workshopBytes } from './workshop.ts'
 
 /** What can be printed. */
 const whats = ['handout', 'template', 'sizes'] as const
@@ -65,8 +69,12 @@ function oneOf<W extends string>(
  * @throws Refused with the findings when the lesson has errors; what publishing a handout throws.
  */
 export async function printWish(wish: Wish, folder: string, browserPath?: string): Promise<Uint8Array> {
+  await learnFor(wish.text)
   const { lesson, filled } = lessonAt(wish.text, wish)
   refuseErrors(filled.findings)
+  const own = posix.dirname(wish.path)
+  const sheets = onlyRemembered(folder)
+  const brandOf = async () => (await readBrand(filled.frontMatter.brand, own, sheets)).brand
   const browser = startBrowser(browserPath)
   // It starts while the page is being made, and whoever waits for it hears of what is wrong.
   browser.catch(() => {})
@@ -74,15 +82,14 @@ export async function printWish(wish: Wish, folder: string, browserPath?: string
     const { paper, theme } = wish
     if (wish.what === 'handout') {
       const { publishHandout } = await import('../../publish/handout.ts')
-      const sheets = onlyRemembered(wish.path, folder)
-      const settings = { paper, theme, out: 'handout', force: true, html: false, folder: '', browser }
+      const settings = { paper, theme, out: 'handout', force: true, html: false, folder: own, browser }
       const { findings } = await publishHandout(filled, settings, sheets)
       refuseErrors(findings)
       return sheets.read('handout.pdf')
     }
     if (wish.what === 'template') {
       const { tracingHtml, tracingPdf } = await import('../../publish/tracing.ts')
-      return await tracingPdf(await tracingHtml(filled, paper, theme), browser)
+      return await tracingPdf(await tracingHtml(filled, paper, theme, await brandOf()), browser)
     }
     const [
       { sizeChart },
@@ -98,7 +105,8 @@ export async function printWish(wish: Wish, folder: string, browserPath?: string
       import('../../publish/theme.ts'),
     ])
     const units = wish.units ? [wish.units] : unitsOf(filled.frontMatter)
-    const view = sizeChartView(sizeChart(lesson, filled, units, []), filled)
+    const brand = await brandOf()
+    const view = { ...sizeChartView(sizeChart(lesson, filled, units, []), filled), ...(brand && { brand }) }
     const html = await sizeChartHtml(view, await loadSizeChartTheme(theme), paper)
     return await sizeChartPdf(view, html, paper, browser)
   } finally {
@@ -114,14 +122,17 @@ function refuseErrors(findings: readonly Finding[]): void {
   })
 }
 
-/** A disk that has the pictures of a lesson, and otherwise only remembers what is written. */
-function onlyRemembered(lesson: string, folder: string): Outside {
+/** A disk that has the pictures and the `workshop.yaml` of a folder, and otherwise only remembers what is written. */
+function onlyRemembered(folder: string): Outside {
   const files = new Map<string, Uint8Array>()
   return {
     async read(path) {
       const known = files.get(path)
       if (known) return known
-      return (await readPicture(lesson, encodeURIComponent(posix.normalize(path)), folder)).bytes
+      const asked = posix.normalize(path.replaceAll('\\', '/'))
+      return posix.basename(asked) === workshopName
+        ? workshopBytes(asked, folder)
+        : (await pictureAt(asked, folder)).bytes
     },
     async create(path, data) {
       files.set(path, data)

@@ -5,6 +5,7 @@ import type { ListedFile } from './listed.ts'
 import { addPicture, mostPicture, readPicture } from './pictures.ts'
 import { Refused } from './refused.ts'
 import { type Keeping, mostText, readTextFile, saveTextFile } from './text-file.ts'
+import { workshopFor } from './workshop.ts'
 
 /** What requests are answered with. */
 export interface Served extends Keeping {
@@ -53,6 +54,12 @@ export const routes: Readonly<Record<string, Readonly<Record<string, Handler>>>>
       return {
         json: { address: await addPicture(value(query, 'lesson'), value(query, 'name'), bytes, served) },
       }
+    },
+  },
+  '/api/workshop': {
+    GET: async ({ query }, { folder }) => {
+      const found = await workshopFor(value(query, 'path'), folder)
+      return { json: found ? { found } : {} }
     },
   },
   '/api/print': {

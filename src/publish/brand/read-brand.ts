@@ -1,27 +1,10 @@
-import { point } from '../../draw/ink.ts'
-import { textWidth } from '../../draw/label.ts'
-import type { Finding, Place } from '../../length/finding.ts'
-import type { BrandWish, Told } from '../../lesson/brand/brand.ts'
-import { type Colour, readableOn } from '../../lesson/brand/colour.ts'
+import type { Finding } from '../../length/finding.ts'
+import type { BrandWish } from '../../lesson/brand/brand.ts'
 import type { Outside } from '../outside.ts'
 import { readPicture } from '../pictures.ts'
-import type { OnGrounds, PageBrand } from './page-brand.ts'
+import { brandOf, heaviestLogo } from './brand-of.ts'
+import type { PageBrand } from './page-brand.ts'
 import { readWorkshop } from './workshop-file.ts'
-
-/** A logo comes with every page that stands alone: more than this, in bytes, is no small mark. */
-const heaviestLogo = 1_000_000
-/** Room in mm for a line in the middle of a page's foot, in the type of the foot, in points. */
-const [footRoom, footType] = [90, 8]
-/** The ground of a dark screen, as the theme has it. */
-export const darkGround: Colour = '#14212a'
-
-/** A file that says what is on the prints, and how a place in it is told. */
-interface From {
-  readonly wish: BrandWish
-  readonly folder: string
-  readonly folderName: string
-  readonly at: (finding: Finding, place?: Place) => Finding
-}
 
 /**
  * The brand of a page: what the lesson says itself, and for the rest the `workshop.yaml` of its folder or of the one above.
@@ -35,100 +18,8 @@ export async function readBrand(
   folder: string,
   outside: Pick<Outside, 'read'>,
 ): Promise<{ brand?: PageBrand; findings: Finding[] }> {
-  const workshop = await readWorkshop(folder, outside)
-  const inWorkshop = (
-    finding: Finding,
-    { line, column }: Place = finding.place ?? { line: 1, column: 1 },
-  ) => ({
-    ...finding,
-    message: `In \`${workshop?.path}\`, line ${line}, column ${column}: ${finding.message}`,
-    place: { line: 1, column: 1 },
-  })
-  const files: From[] = [
-    {
-      wish: own ?? {},
-      folder,
-      folderName: 'the lesson’s folder',
-      at: (finding, place = { line: 1, column: 1 }) => ({ ...finding, place }),
-    },
-    ...(workshop ? [{ ...workshop, folderName: `the folder of \`${workshop.path}\``, at: inWorkshop }] : []),
-  ]
-  const findings = (workshop?.findings ?? []).map((finding) => inWorkshop(finding))
-  const brand: PageBrand = {
-    ...(await logoIn(files, outside, findings)),
-    ...colourIn(files, 'accent'),
-    ...colourIn(files, 'second'),
-    ...footerIn(files, findings),
-  }
-  return { ...(Object.keys(brand).length > 0 && { brand }), findings }
-}
-
-/** What the first of the files says that says it at all. */
-function first<K extends keyof BrandWish>(
-  files: readonly From[],
-  key: K,
-): { told: NonNullable<BrandWish[K]>; from: From } | undefined {
-  const from = files.find(({ wish }) => wish[key] !== undefined)
-  const told = from?.wish[key]
-  return from && told ? { told, from } : undefined
-}
-
-async function logoIn(
-  files: readonly From[],
-  outside: Pick<Outside, 'read'>,
-  findings: Finding[],
-): Promise<Pick<PageBrand, 'logo'>> {
-  const logo = first(files, 'logo')
-  if (!logo) return {}
-  const { told, from } = logo
-  const { folderName } = from
-  const read = await readPicture(told.value, from.folder, outside, { most: heaviestLogo, folderName })
-  if (typeof read !== 'string') {
-    findings.push(from.at({ severity: 'warning', ...read }, told.place))
-    return {}
-  }
-  const name = first(files, 'name')?.told.value
-  if (name === undefined)
-    findings.push(
-      from.at(
-        {
-          rule: 'brand-unnamed',
-          severity: 'warning',
-          message: 'The logo says nothing to those who do not see it',
-          suggestion: 'Write what your workshop is called, such as `name: Quillhaven paper table`',
-        },
-        told.place,
-      ),
-    )
-  return { logo: { data: read, alternative: name ?? '' } }
-}
-
-function colourIn<K extends 'accent' | 'second'>(
-  files: readonly From[],
-  key: K,
-): Partial<Record<K, OnGrounds>> {
-  const colour: Told<Colour> | undefined = first(files, key)?.told
-  if (!colour) return {}
-  const grounds: OnGrounds = { onPaper: colour.value, onDark: readableOn(colour.value, darkGround) }
-  return { [key]: grounds } as Partial<Record<K, OnGrounds>>
-}
-
-function footerIn(files: readonly From[], findings: Finding[]): Pick<PageBrand, 'footer'> {
-  const footer = first(files, 'footer')
-  if (!footer) return {}
-  const { told, from } = footer
-  const width = textWidth(told.value, footType * point)
-  if (width <= footRoom) return { footer: told.value }
-  findings.push(
-    from.at(
-      {
-        rule: 'long-footer',
-        severity: 'warning',
-        message: `The footer is ${Math.ceil(width)} mm long, and the foot of a page has room for ${footRoom} mm, so it is left out`,
-        suggestion: `Write it with ${Math.floor((told.value.length * footRoom) / width)} letters or fewer`,
-      },
-      told.place,
-    ),
+  const found = await readWorkshop(folder, outside)
+  return brandOf(own, found, (url, { workshop = folder, folderName }) =>
+    readPicture(url, workshop, outside, { most: heaviestLogo, folderName }),
   )
-  return {}
 }

@@ -143,6 +143,8 @@ describe('in the front matter', () => {
     expect(labels(put('level: improver', 'level: |'))).toEqual(['beginner', 'improver', 'advanced'])
     expect(labels(put('sizes: [6 x 6 in', 'sizes: [A|, 6 x 6 in'))).toContain('A6 landscape')
     expect(labels(put('level: improver', 'allow:\n  |'))).toContain('crowded-step')
+    expect(labels(put('level: improver', 'lang: |'))).toEqual(['en-GB', 'en-US', 'de', 'fr', 'es'])
+    expect(labels(put('level: improver', 'brand:\n  |'))).toEqual(expect.arrayContaining(['logo', 'accent']))
   })
 })
 

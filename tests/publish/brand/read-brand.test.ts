@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
-import { darkGround, readBrand } from '../../../src/publish/brand/read-brand.ts'
+import { darkGround } from '../../../src/publish/brand/brand-of.ts'
+import { readBrand } from '../../../src/publish/brand/read-brand.ts'
 import { contrast } from '../../draw/contrast.ts'
 import { plainLesson } from '../lesson.ts'
 

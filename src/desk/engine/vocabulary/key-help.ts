@@ -60,10 +60,18 @@ const ofFrontMatter: Readonly<Record<string, string>> = {
   for: 'Whom it is taught to: with children each caution says what an adult does.',
   time: 'How long the class is, such as `90 min`.',
   allow: 'Advice that the lesson does not follow on purpose, each with the reason.',
-  lang: 'The language it is written in, such as `en` or `de`.',
+  lang: 'The language it is written in, such as `en-GB` or `de`.',
   video: 'The link to a film, printed as a code to scan.',
   credits: 'Who made it.',
   brand: 'The logo, the colours and the footer of your workshop.',
+}
+
+const ofBrand: Readonly<Record<string, string>> = {
+  logo: 'A picture beside the lesson, such as `harbour-mark.svg`.',
+  name: 'What your workshop is called: the logo says it to those who do not see it.',
+  accent: 'A colour for the numbers of steps, such as `"#1b5e6b"`.',
+  second: 'A colour for captions and links.',
+  footer: 'A line in the foot of every page.',
 }
 
 const ofSupplies: Readonly<Record<string, string>> = {
@@ -78,5 +86,7 @@ export const blockKeyHelp = (key: string): string | undefined => ofEveryCard[key
 export const partKeyHelp = (key: string): string | undefined => ofAnyPart[key]
 /** What a key of the front matter is. */
 export const frontKeyHelp = (key: string): string | undefined => ofFrontMatter[key]
+/** What a key of `brand` is. */
+export const brandKeyHelp = (key: string): string | undefined => ofBrand[key]
 /** What a group of supplies is. */
 export const supplyKeyHelp = (key: string): string | undefined => ofSupplies[key]

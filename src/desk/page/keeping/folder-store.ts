@@ -5,6 +5,7 @@ import { fileIn, folderIn, inFolder, troubleIn } from './folder-paths.ts'
 import { freePictureName } from './picture-name.ts'
 import { type Kept, type Store, StoreTrouble } from './store.ts'
 import { versionOf } from './version.ts'
+import { workshopPlaces } from './workshop-places.ts'
 
 /** As often is looked at files that are open, while the page is in sight, in milliseconds. */
 const interval = 4000
@@ -63,6 +64,15 @@ export function folderStore(folder: FileSystemDirectoryHandle, id: string): Stor
         return undefined
       }
     },
+    workshop: (path) =>
+      inFolder(async () => {
+        for (const place of workshopPlaces(path)) {
+          const found = await raw(place).catch((error: unknown) => troubleIn(error).kind)
+          if (typeof found === 'object') return { path: place, text: found.text }
+          if (found !== 'missing') return { path: place }
+        }
+        return undefined
+      }),
     addPicture: (lesson, wanted, data) =>
       inFolder(async () => {
         const place = await folderIn(folder, lesson.split('/').slice(0, -1))

@@ -1,18 +1,25 @@
-import { computed, effect } from '@preact/signals'
+import { computed, effect, signal } from '@preact/signals'
 import type { Desk } from '../desk.ts'
+import { isAbsent } from './absent-store.ts'
 import type { Database } from './database.ts'
 import { dataAddress } from './desk-server.ts'
 import type { Keeper } from './keeper.ts'
 
 /**
  * Keeps `desk.pictures` filled with the pictures that the lesson names. Only what is not there yet is read; what was not
- * found is looked for again when the lesson is another one or names other pictures.
+ * found is looked for again when the lesson is another one or names other pictures, or when somebody comes back to the page.
  */
 export function gatherPictures(desk: Desk, keeper: Keeper, database: Database | undefined): () => void {
   const wanted = computed(() => JSON.stringify(desk.look.value?.pictures ?? []))
   const lesson = computed(() => keeper.state.value.lesson)
   let before: string | undefined
-  return effect(() => {
+  const came = signal(0)
+  const comeBack = (): void => {
+    came.value++
+  }
+  addEventListener('focus', comeBack)
+  const stop = effect(() => {
+    void came.value
     const here = lesson.value
     const store = keeper.store.value
     const addresses = JSON.parse(wanted.value) as readonly string[]
@@ -25,13 +32,21 @@ export function gatherPictures(desk: Desk, keeper: Keeper, database: Database | 
       const shelved = await database?.get('pictures', [here, address])
       return shelved && dataAddress(shelved.data)
     }
+    // Only of a folder that is open is it known that there is no such picture.
+    const isSure = path !== undefined && store.kind !== 'downloads' && !isAbsent(store)
     for (const address of addresses)
-      if (!(address in desk.pictures.peek()))
-        void read(address)
-          .catch(() => undefined)
-          .then((data) => {
-            if (data !== undefined && lesson.peek() === here)
-              desk.pictures.value = { ...desk.pictures.peek(), [address]: data }
-          })
+      if (!desk.pictures.peek()[address])
+        void read(address).then(
+          (data = isSure ? '' : undefined) => {
+            const known = desk.pictures.peek()
+            if (data !== undefined && lesson.peek() === here && known[address] !== data)
+              desk.pictures.value = { ...known, [address]: data }
+          },
+          () => {},
+        )
   })
+  return () => {
+    removeEventListener('focus', comeBack)
+    stop()
+  }
 }

@@ -1,7 +1,7 @@
 import { asWritten, plainText } from './as-written.ts'
 import { type Ask, askerOf, type DeskServer, dataAddress } from './desk-server.ts'
 import { hearChanges } from './server-changes.ts'
-import { type Kept, type Listed, type Saved, type Store, StoreTrouble } from './store.ts'
+import { type Kept, type Listed, type Saved, type Store, StoreTrouble, type WorkshopText } from './store.ts'
 
 /** Where the page is, as far as finding its server needs it. */
 type Where = Readonly<Record<'protocol' | 'hostname' | 'origin' | 'hash', string>>
@@ -51,6 +51,10 @@ export async function serverStore(server: DeskServer, notes: Notes = browserNote
     read,
     save,
     picture: (lesson, address) => picture(ask, lesson, address),
+    workshop: async (path) => {
+      const { found } = (await (await ask('workshop', { path })).json()) as { found?: WorkshopText }
+      return found
+    },
     addPicture: (lesson, name, data) => addPicture(ask, lesson, name, data),
     watch: (changed) =>
       hearChanges(

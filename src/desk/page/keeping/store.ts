@@ -14,6 +14,9 @@ export interface Listed {
   readonly changed?: number
 }
 
+/** A `workshop.yaml` as it lies in a folder. */
+export type WorkshopText = Pick<Kept, 'path'> & Partial<Pick<Kept, 'text'>>
+
 /** What came of saving: the new version, or, when another program has changed the file meanwhile, what it holds now. */
 export type Saved = { readonly version: string } | { readonly other: Kept }
 
@@ -34,6 +37,11 @@ export interface Store {
   save(path: string, text: string, over: string | undefined): Promise<Saved>
   /** A picture beside the lesson, as a data address; undefined when there is none. */
   picture(lesson: string, address: string): Promise<string | undefined>
+  /**
+   * The `workshop.yaml` of the folder of a lesson or class file, or else of the one above; without its text where it cannot
+   * be read. Undefined where there is no folder.
+   */
+  readonly workshop?: (path: string) => Promise<WorkshopText | undefined>
   /** Stores a picture beside the lesson under a free name like the given one, and gives the address to write. */
   addPicture(lesson: string, name: string, data: Blob): Promise<string>
   /** Calls back with the path of each file that another program changes; gives what stops that. */

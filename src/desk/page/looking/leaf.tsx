@@ -1,4 +1,4 @@
-import type { PageOf } from '../../engine/engine.ts'
+import type { PageFoot } from '../../engine/engine.ts'
 import { pitchOf, type Spot } from './leaves.ts'
 import type { PageBox } from './printed.ts'
 
@@ -8,11 +8,13 @@ export function Leaf({
   index,
   count,
   foot,
+  lang,
 }: {
   readonly box: PageBox
   readonly index: number
   readonly count: number
-  readonly foot?: PageOf['foot']
+  readonly foot?: PageFoot
+  readonly lang?: string
 }) {
   const { width, height, bottom, left, right } = box
   return (
@@ -23,17 +25,27 @@ export function Leaf({
       {foot && (
         <p
           class="looking-foot-line"
+          lang={lang}
           style={{ height: `${bottom}px`, left: `${left}px`, right: `${right}px` }}
         >
           <span>{foot.title}</span>
-          <span>{foot.print}</span>
-          <span>
-            page {index + 1} of {count}
+          <span class="looking-foot-middle">
+            {[foot.print, foot.own]
+              .filter((line) => line)
+              .map((line) => (
+                <span key={line}>{line}</span>
+              ))}
           </span>
+          <span>{numberOf(foot, index + 1, count)}</span>
         </p>
       )}
     </div>
   )
+}
+
+function numberOf({ beside, number }: PageFoot, page: number, pages: number): string {
+  const said = number.replace('{page}', String(page)).replace('{pages}', String(pages))
+  return beside ? `${beside} · ${said}` : said
 }
 
 /** A soft mark in the margin beside what is being written. */

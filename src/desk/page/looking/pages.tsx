@@ -144,7 +144,7 @@ export function Pages({ desk }: { readonly desk: Desk }) {
 
   const now = layout.value
   const page = box.value
-  const foot = desk.look.value?.page.foot
+  const look = desk.look.value
   const wide = page ? count.value * pitchOf(page) : 0
   return (
     <div class="looking-pages">
@@ -170,7 +170,13 @@ export function Pages({ desk }: { readonly desk: Desk }) {
           >
             {page &&
               Array.from({ length: count.value }, (_, i) => (
-                <Leaf key={i} box={page} index={i} count={count.value} {...(foot && { foot })} />
+                <Leaf
+                  key={i}
+                  box={page}
+                  index={i}
+                  count={count.value}
+                  {...(look && { foot: look.page.foot, lang: look.page.lang })}
+                />
               ))}
             <iframe
               ref={frame}

@@ -6,6 +6,8 @@ export interface PageBox {
   readonly right: number
   readonly bottom: number
   readonly left: number
+  /** The upper margin of the first page, where that is another. */
+  readonly firstTop: number
 }
 
 /** A style sheet as it holds in print, for a screen; and the page that it asks for. */
@@ -24,7 +26,7 @@ const known = new Map<string, Printed>()
 export function printed(css: string): Printed {
   const before = known.get(css)
   if (before) return before
-  const made = { css: screenOf(css), box: boxOf(pageIn(css)) }
+  const made = { css: screenOf(css), box: boxOf(pageIn(css), pageIn(css, ':first')) }
   known.clear()
   known.set(css, made)
   return made
@@ -37,29 +39,43 @@ const screenOf = (css: string): string =>
     )
     .replace(/(\bbreak-(?:before|after)\s*:\s*)page\b/g, '$1column')
 
-/** What the style sheet says of every page; what comes later holds. */
-function pageIn(css: string): Map<string, string> {
+/** What the style sheet says of every page, or of some of them; what comes later holds. */
+function pageIn(css: string, selector = ''): Map<string, string> {
   const sheet = new CSSStyleSheet()
   sheet.replaceSync(css)
   const page = new Map<string, string>()
   for (const rule of sheet.cssRules)
-    if (rule instanceof CSSPageRule && rule.selectorText === '')
+    if (rule instanceof CSSPageRule && rule.selectorText === selector)
       for (const name of descriptors) {
         const value = rule.style.getPropertyValue(name)
-        if (value !== '') page.set(name, value)
+        if (value !== '') page.set(name, worked(value, css))
       }
   return page
 }
 
+/** A length that is to be worked out, worked out: pages have the properties that are told to the root. */
+function worked(value: string, css: string): string {
+  if (!value.includes('(')) return value
+  const asked = document.createElement('div')
+  for (const [, name = '', told = ''] of css.matchAll(/(--brand-lines):([^;}]+)/g))
+    asked.style.setProperty(name, told)
+  asked.style.paddingTop = value
+  document.body.append(asked)
+  const { paddingTop } = getComputedStyle(asked)
+  asked.remove()
+  return paddingTop
+}
+
 const descriptors = ['size', 'margin-top', 'margin-right', 'margin-bottom', 'margin-left'] as const
 
-function boxOf(page: ReadonlyMap<string, string>): PageBox {
+function boxOf(page: ReadonlyMap<string, string>, first: ReadonlyMap<string, string>): PageBox {
   const [width = '210mm', height = width] = (page.get('size') ?? '210mm 297mm').split(' ')
   const margin = (side: string): number => dotsIn(page.get(`margin-${side}`) ?? '14mm')
   return {
     width: dotsIn(width),
     height: dotsIn(height),
     top: margin('top'),
+    firstTop: dotsIn(first.get('margin-top') ?? page.get('margin-top') ?? '14mm'),
     right: margin('right'),
     bottom: margin('bottom'),
     left: margin('left'),

@@ -15,10 +15,10 @@ export function Sizes({ desk }: { readonly desk: Desk }) {
   /** Whether the lesson cannot be charted as it is written now. */
   const stuck = useSignal(false)
   useSignalEffect(() => {
-    const [look, settings] = [desk.look.value, desk.settings.value]
+    const [look, settings, beside] = [desk.look.value, desk.settings.value, desk.beside.value]
     if (!look) return
     let late = false
-    void desk.engine.sizes(look.text, settings).then((answer) => {
+    void desk.engine.sizes(look.text, settings, beside).then((answer) => {
       if (late) return
       stuck.value = answer === undefined
       if (answer) chart.value = answer

@@ -1,10 +1,11 @@
 import './class-view.css'
 import { useSignal, useSignalEffect } from '@preact/signals'
 import { useEffect, useState } from 'preact/hooks'
-import { pageHtml } from '../../../publish/page-html.ts'
+import { pageStandingAlone } from '../../../publish/page-html.ts'
 import type { ClassAnswer } from '../../engine/class.ts'
 import type { Keeper } from '../keeping/keeper.ts'
 import type { Listed } from '../keeping/store.ts'
+import { readWorkshop } from '../keeping/workshop-beside.ts'
 import { PageFrame } from '../looking/page-frame.tsx'
 import type { OwnDesk } from '../new-desk.ts'
 import fonts from '../style/fonts.css?inline'
@@ -46,7 +47,8 @@ export function ClassView({ desk, keeper }: { readonly desk: OwnDesk; readonly k
         look.text,
         store,
       )
-      const found = await desk.engine.classOf({ text, lessons }, settings)
+      const workshop = await readWorkshop(store, chosen ?? lesson, desk.engine)
+      const found = await desk.engine.classOf({ text, lessons, ...(workshop && { workshop }) }, settings)
       if (late) return
       answer.value = found
       working.value = false
@@ -57,7 +59,6 @@ export function ClassView({ desk, keeper }: { readonly desk: OwnDesk; readonly k
     }
   })
   const shown = answer.value?.parts.find((one) => one.name === part) ?? answer.value?.parts[0]
-  const { paper } = desk.settings.value
   return (
     <section class="class-view" aria-label="The class">
       <ClassFileSheet
@@ -95,8 +96,8 @@ export function ClassView({ desk, keeper }: { readonly desk: OwnDesk; readonly k
               type="button"
               class="quiet-button"
               onClick={() => {
-                const { css, body, ...head } = shown.page
-                void printPage(pageHtml(head, { css, body, fonts }, { paper }))
+                const { css: style, body } = shown.page
+                void printPage(pageStandingAlone(shown.page, { style, body, fonts }))
               }}
             >
               Print this

@@ -92,8 +92,8 @@ export function PrintDialog({
   const make =
     ({ kind, prints }: Offer) =>
     async (): Promise<void> => {
-      const { text, settings, pictures } = desk
-      const files = await desk.engine.make(text.value, settings.value, kind, pictures.value, fonts)
+      const { text, settings, beside } = desk
+      const files = await desk.engine.make(text.value, settings.value, kind, beside.value, fonts)
       if ('refused' in files) throw new Error([files.refused, files.suggestion].filter(Boolean).join('. '))
       for (const file of files)
         if (prints) await printPage(String(file.data))
