@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { foldedOver } from '../../src/draw/fold-over.ts'
 import { cardOf } from './cards.ts'
+import { collisions } from './collide.ts'
 import { drawn, textsOf } from './figures.ts'
 import { byClass } from './svg.ts'
 
@@ -55,6 +56,18 @@ describe.each(['diagonal', 'side seam'] as const)('a %s envelope', (make) => {
     expect(alternative).toContain('Fold in the left flap and the right flap')
     expect(alternative).toMatch(/Inside it measures [\d /]+ × [\d /]+ in\.$/)
   })
+
+  test.each(['in', 'mm'] as const)(
+    'in the narrow room of large print, %s, it leaves room on the page for what comes after, and nothing touches',
+    (unit) => {
+      const narrow = { maxWidth: 75, maxHeight: 76 }
+      const { svg, width, height } = drawn('envelope', card, undefined, unit, narrow)
+      expect(collisions(svg)).toEqual([])
+      expect(width).toBeLessThanOrEqual(narrow.maxWidth + 1)
+      // Large print shows it 2.4 times as large, on a page with 269 mm between its margins.
+      expect(269 - height * 2.4).toBeGreaterThan(45)
+    },
+  )
 })
 
 test('a card without an envelope has none to draw', () => {
