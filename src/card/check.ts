@@ -25,6 +25,7 @@ import { sideOnGrid, sizeCell } from './sizes.ts'
 import { stockReader } from './stock.ts'
 import type { Structure } from './structure.ts'
 import type { ReadFold } from './style.ts'
+import { tooManyParts } from './too-many.ts'
 import { type Fields, readYaml, type YamlBlock } from './yaml.ts'
 
 /** What a card block is evaluated with. */
@@ -66,6 +67,8 @@ export const blockKeys = [
 export function checkCard(block: YamlBlock, wishes: CardWishes): { card?: Card; findings: Finding[] } {
   const { top, findings } = readYaml(block)
   const fields = top.value.fields
+  const tooMany = tooManyParts(fields)
+  if (tooMany) return { findings: [...findings, tooMany] }
   const origins = new Map<string, Origin>()
   const shape = wishes.shape ?? shapeIn(fields, wishes.grid, wishes.closed)
   const reading: Reading = {

@@ -36,6 +36,8 @@ const mostAliases = 20
 const mostMistakes = 50
 /** A file nested deeper than this is refused rather than followed. */
 const deepest = 20
+/** Characters: what anybody writes by hand has a tenth of it. */
+const longest = 100_000
 
 /**
  * Reads YAML 1.2 with positions. Whatever can be read is given even when findings say that something cannot.
@@ -52,7 +54,8 @@ export function readYaml(block: Pick<YamlBlock, 'text' | 'place'>): {
   lines.addNewLine(0)
   for (const { index } of block.text.matchAll(/\n/g)) lines.addNewLine(index + 1)
   const deep = tooDeepAt(block.text)
-  const document = parsed(deep === undefined ? block.text : '')
+  const isLong = deep === undefined && block.text.length > longest
+  const document = parsed(isLong || deep !== undefined ? '' : block.text)
   const placeOf = (start: number, end: number): Place => {
     const { line, col } = lines.linePos(start)
     return {
@@ -62,6 +65,14 @@ export function readYaml(block: Pick<YamlBlock, 'text' | 'place'>): {
       end: block.place.offset + end,
     }
   }
+  if (isLong)
+    findings.push({
+      rule: 'too-much',
+      severity: 'error',
+      message: `This has ${block.text.length} characters, and ${longest} is the most: it is not read`,
+      suggestion: 'Leave out what is not needed',
+      place: placeOf(0, 1),
+    })
   if (deep !== undefined)
     findings.push({
       rule: 'yaml',

@@ -14,14 +14,31 @@ function tooMuch(text: string) {
 
 /** A text of exactly so many characters, in lines. */
 const lines = (length: number): string => {
-  const all = start + 'The tide comes in and the boats go out.\n'.repeat(Math.ceil(length / 40))
+  const all = start + 'The tide comes in and the boats go out\n\n'.repeat(Math.ceil(length / 40))
   return `${all.slice(0, length - 1)}\n`
 }
+/** One paragraph of so many characters. */
+const paragraph = (length: number, of = 'The tide comes in. '): string =>
+  `${start}${of.repeat(length / of.length)}\n`
 const nested = (n: number, open: string, close: string): string =>
   `${start}${open.repeat(n)}a${close.repeat(n)}\n`
 
 describe.each<readonly [string, string, string, number]>([
-  ['a million characters', lines(1_000_000), lines(1_000_001), 25_000],
+  ['two hundred thousand characters', lines(200_000), lines(200_001), 10_000],
+  ['fifty thousand characters without an empty line', paragraph(49_990), paragraph(50_010), 3],
+  [
+    'many measures in one paragraph',
+    paragraph(49_990, '{base.width} '),
+    paragraph(260_000, '{base.width} '),
+    3,
+  ],
+  [
+    'many loose numbers in one paragraph',
+    paragraph(49_990, '5.5 in and '),
+    paragraph(260_000, '5.5 in and '),
+    3,
+  ],
+  ['rows of a table', paragraph(49_990, '| a | b |\n'), paragraph(200_010, '| a | b |\n'), 3],
   ['a thousand signs of emphasis in a paragraph', nested(500, '*a ', 'b* '), nested(501, '*a ', 'b* '), 3],
   ['brackets fifty deep', nested(50, '![', '](b)'), nested(51, '![', '](b)'), 3],
   ['far more signs of emphasis', nested(500, '*a ', 'b* '), nested(50_000, '*a ', 'b* '), 3],

@@ -1,9 +1,15 @@
-/** Characters of a lesson. A long one has a hundredth of it; the time that it takes to read grows with it. */
-const longest = 1_000_000
+/** Characters of a lesson. A long one has a tenth of it; the time that it takes to read grows with it. */
+const longest = 200_000
 /** Emphasis in one paragraph. The time that it takes to pair the signs grows with the square of their number. */
 const mostStars = 1000
 /** Brackets within brackets in one paragraph. */
 const deepest = 50
+
+/**
+ * Characters without an empty line. With thousands of measures in one paragraph the time that it takes to read them grows
+ * faster than their number.
+ */
+const longestParagraph = 50_000
 
 /** Where a lesson is too much to be read, and what to say of it. */
 export interface TooMuch {
@@ -31,17 +37,18 @@ function tooLongAt(text: string): TooMuch | undefined {
   }
 }
 
-/** The first paragraph with too many signs in it. */
+/** The first paragraph that is too long, or has too many signs in it. */
 function busyAt(text: string): TooMuch | undefined {
   let [stars, depth, start] = [0, 0, 0]
-  for (const { 0: sign, index } of text.matchAll(/\n[ \t]*\r?(?=\n)|[*_]+|[[\]]/g)) {
+  for (const { 0: sign, index } of text.matchAll(/\n[ \t]*\r?(?=\n)|[*_]+|[[\]]|$/g)) {
+    if (index - start > longestParagraph) return tooLongParagraph(start, index)
     if (sign[0] === '\n') [stars, depth, start] = [0, 0, index]
     else if (sign === '[') depth++
     else if (sign === ']') depth = Math.max(0, depth - 1)
-    else stars++
+    else if (sign) stars++
     if (depth > deepest || stars > mostStars)
       return {
-        start: start === 0 ? 0 : start + 1,
+        start: behind(start),
         end: index + sign.length,
         message:
           depth > deepest
@@ -53,5 +60,15 @@ function busyAt(text: string): TooMuch | undefined {
   }
   return undefined
 }
+
+const tooLongParagraph = (start: number, end: number): TooMuch => ({
+  start: behind(start),
+  end,
+  message: `This paragraph has more than ${longestParagraph} characters: from here on the lesson is not read`,
+  suggestion: 'Make several paragraphs of it, with an empty line between them',
+})
+
+/** Where the text goes on behind the end of a line, if there is one before it. */
+const behind = (start: number): number => (start === 0 ? 0 : start + 1)
 
 const lineStart = (text: string, from: number): number => text.lastIndexOf('\n', from - 1) + 1
