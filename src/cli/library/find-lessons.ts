@@ -48,7 +48,7 @@ export async function findLessons(folder: string, leftOut: readonly string[]): P
       else if ((entry.isFile() || entry.isSymbolicLink()) && /\.md$/i.test(entry.name)) {
         const path = relative(folder, place).split(sep).join('/')
         const bytes = await readWhole(place).catch(() => undefined)
-        const isLesson = bytes && whatFile(path, new TextDecoder().decode(bytes))?.kind === 'lesson'
+        const isLesson = bytes && whatFile(path, roughly(bytes))?.kind === 'lesson'
         if (isLesson) lessons.push({ path, place, bytes, hash: hashOf(bytes) })
         else notes.push(path)
       }
@@ -56,4 +56,11 @@ export async function findLessons(folder: string, leftOut: readonly string[]): P
   }
   await look(folder, 0)
   return { lessons, folders, notes }
+}
+
+/** The text, good enough to see whether it is a lesson: one that is written in another way than UTF-8 is told later. */
+function roughly(bytes: Uint8Array): string {
+  const mark = `${bytes[0]} ${bytes[1]}`
+  const ways: Readonly<Record<string, string>> = { '255 254': 'utf-16le', '254 255': 'utf-16be' }
+  return new TextDecoder(ways[mark] ?? 'utf-8').decode(bytes)
 }

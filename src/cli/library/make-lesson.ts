@@ -11,9 +11,9 @@ import { rooms } from '../../publish/figure.ts'
 import { figuresOf } from '../../publish/figures-of.ts'
 import { makeHandout } from '../../publish/handout.ts'
 import { disk } from '../../publish/outside.ts'
-import { learnFor } from '../../wording/learn-for.ts'
 import { wordingOf } from '../../wording/wording.ts'
 import { findingJson } from '../../workshop/finding-json.ts'
+import { readText } from '../read-text.ts'
 import { hashOf } from './hashes.ts'
 import type { LessonNews, LessonWork } from './lesson-work.ts'
 import { keyOf } from './records.ts'
@@ -23,12 +23,10 @@ import { findingsOf, wantedSizes } from './wanted.ts'
  * Makes the pages of a lesson: reads it, fills it in for each size and unit, draws it. No browser takes part.
  *
  * @param tell hears of each thing as soon as it is known.
- * @throws ThemeError.
+ * @throws ThemeError; OutsideError when the lesson is no UTF-8 text.
  */
 export async function makeLesson(work: LessonWork, tell: (news: LessonNews) => void): Promise<void> {
-  const text = new TextDecoder('utf-8', { ignoreBOM: true }).decode(work.bytes)
-  await learnFor(text)
-  const lesson = readLesson(text)
+  const lesson = readLesson(await readText(work.path, { read: async () => work.bytes }))
   const own = fillLesson(lesson)
   const broken = hasErrors(own.findings)
   const wanted = broken ? [] : wantedSizes(lesson, own, basename(work.place, extname(work.place)), work)
