@@ -103,13 +103,19 @@ async function inPage<T>(
 
 async function inBrowser<T>(html: string, browser: Browser, print: (page: Page) => Promise<T>): Promise<T> {
   const page = await openPage(browser)
-  await Promise.all([page.setJavaScriptEnabled(false), page.setRequestInterception(true)])
-  page.on('request', refuse)
-  await page.setContent(html, { waitUntil: 'load', timeout: timeLimit })
-  const printed = await print(page)
-  await page.close()
-  return printed
+  try {
+    await Promise.all([page.setJavaScriptEnabled(false), page.setRequestInterception(true)])
+    page.on('request', refuse)
+    await page.setContent(html, { waitUntil: 'load', timeout: timeLimit })
+    return await print(page)
+  } finally {
+    await closed(page)
+  }
 }
+
+/** Closes a page, also of a browser that lives on. One that has gone, or stands still, is not waited for. */
+const closed = (page: Page): Promise<unknown> =>
+  Promise.race([page.close().catch(() => {}), new Promise((done) => setTimeout(done, 2000).unref())])
 
 /** What happened to a browser, in plain words. */
 function printError(error: unknown): PrintError {
