@@ -44,17 +44,23 @@ function inRows(
   said: readonly string[],
   flat: readonly Mark[],
   sheet: Size,
-  { scale, size, grid }: StageRoom,
+  { scale, size, grid, wide }: StageRoom,
 ): StagePlace[] {
-  const width = Math.max(toMm(sheet.width) * scale * share, wordsWidth * size)
-  const { right } = boxOf(flat.map(({ box }) => box))
-  const words = 3 * size * lineHeight
+  const { left, right } = boxOf(flat.map(({ box }) => box))
+  const columns = grid === 'row' ? said.length : 2
+  const width = Math.max(
+    toMm(sheet.width) * scale * share,
+    wordsWidth * size,
+    grid === 'beside' ? (left + wide - right - gap) / columns - gap : 0,
+  )
+  const lines = said.map((text) => wrap(text, width + gap - 1, size * nameShare))
+  const words = Math.max(3, ...lines.map(({ length }) => length)) * size * lineHeight
   const bottom = toMm(sheet.height) * scale
   const tall = bottom * share + words + gap
-  return said.map((text, i) => {
-    const left = right + gap + (grid === 'row' ? i : i % 2) * (width + gap)
-    const low = (grid === 'row' ? bottom : (1 + Math.floor(i / 2)) * tall) - words
-    return { at: [left, low], lines: wrap(text, width + gap - 1, size * nameShare) }
+  return lines.map((lines, i) => {
+    const column = right + gap + (i % columns) * (width + gap)
+    const low = (grid === 'row' ? bottom : (1 + Math.floor(i / columns)) * tall) - words
+    return { at: [column, low], lines }
   })
 }
 

@@ -1,5 +1,8 @@
 import { describe, expect, test } from 'vitest'
+import { drawFigure } from '../../src/draw/draw.ts'
 import { foldedOver } from '../../src/draw/fold-over.ts'
+import { locales } from '../../src/wording/locales.ts'
+import { wordingOf } from '../../src/wording/wording.ts'
 import { cardOf } from './cards.ts'
 import { collisions } from './collide.ts'
 import { drawn, textsOf } from './figures.ts'
@@ -68,6 +71,22 @@ describe.each(['diagonal', 'side seam'] as const)('a %s envelope', (make) => {
       expect(269 - height * 2.4).toBeGreaterThan(45)
     },
   )
+})
+
+/** Rooms on a whole page, on half a page and in large print. */
+const rooms = [
+  { maxWidth: 168, maxHeight: 62 },
+  { maxWidth: 126, maxHeight: 62 },
+  { maxWidth: 75, maxHeight: 76 },
+]
+
+test.each(locales)('nothing touches in any room, however long the words of a language are: %s', (locale) => {
+  for (const room of rooms) {
+    const figure = drawFigure('envelope', cardAt('diagonal'), undefined, wordingOf(locale, 'mm'), room)
+    if (!('svg' in figure)) throw new Error('Expected a figure')
+    expect(collisions(figure.svg), `${room.maxWidth} mm wide`).toEqual([])
+    expect(figure.width).toBeLessThanOrEqual(room.maxWidth + 1)
+  }
 })
 
 test('a card without an envelope has none to draw', () => {
