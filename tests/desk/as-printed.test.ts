@@ -108,3 +108,44 @@ describe('a German lesson of a workshop that has a mark of its own', () => {
     expect(troubleOf(page)).toEqual([])
   })
 }, 240_000)
+
+test('a theme of half pages is shown on them, and one of a single page in the type that fits', async () => {
+  const choose = async (theme: string): Promise<void> => {
+    await page.evaluate((wanted) => {
+      const themes = [...document.querySelectorAll('select')].find((one) =>
+        [...one.options].some(({ value }) => value === wanted),
+      )
+      if (!themes) throw new Error('no themes to choose from')
+      themes.value = wanted
+      themes.dispatchEvent(new Event('change', { bubbles: true }))
+    }, theme)
+    await new Promise((done) => setTimeout(done, 500))
+    await page.waitForSelector('.looking-row[aria-busy="false"]')
+  }
+  const leaves = () =>
+    page.evaluate(() => {
+      const all = [...document.querySelectorAll<HTMLElement>('.looking-leaf')]
+      const root =
+        document.querySelector<HTMLIFrameElement>('.looking-frame')?.contentDocument?.documentElement
+      const size = [all[0]?.style.width, all[0]?.style.height].map((side) =>
+        Math.round((Number.parseFloat(side ?? '') * 25.4) / 96),
+      )
+      return { count: all.length, size, set: root?.className }
+    })
+  await page.locator('::-p-text(The handout)').click()
+  await choose('booklet')
+  const booklet = await leaves()
+  // Half of an A4 sheet, in whole millimetres.
+  expect(booklet.size).toEqual([149, 210])
+  expect(booklet.count).toBeGreaterThan(3)
+  await choose('card')
+  expect(await leaves()).toEqual({
+    count: 1,
+    size: [149, 210],
+    set: expect.stringMatching(/^page-type-\d+$/),
+  })
+  await page.locator('::-p-text(Step by step)').click()
+  await page.waitForFunction(() =>
+    document.querySelector<HTMLIFrameElement>('.looking-step')?.contentDocument?.querySelector('.step'),
+  )
+})

@@ -71,6 +71,8 @@ export interface PageOf {
   readonly css: string
   readonly body: string
   readonly foot: PageFoot
+  /** Whether its type is as small as it must be for one page. */
+  readonly onePage?: boolean
 }
 
 /** What stands in the foot of each page, in the language of the page. */
@@ -103,6 +105,8 @@ export interface Look {
   /** The handout. Lessons with errors have one too, with what could be worked out. */
   readonly page: PageOf
   readonly steps: readonly StepAt[]
+  /** A handout with every step whole, which that of the theme need not have. */
+  readonly rows: PageOf
   readonly cards: readonly CardAt[]
   /** Pictures named in the lesson, from its folder, and its own logo. */
   readonly pictures: readonly string[]

@@ -6,19 +6,25 @@ import { shutText } from '../../publish/card-view.ts'
 import { figuresOf } from '../../publish/figures-of.ts'
 import { pictureNodes, pictureUrl } from '../../publish/picture-url.ts'
 import { codesFor } from '../../publish/scan.ts'
+import type { ThemePrint } from '../../publish/theme-print.ts'
 import { type HandoutView, handoutView } from '../../publish/view.ts'
 import { brandBeside } from './brand.ts'
 import { curesOf } from './cures.ts'
-import type { Beside, CardAt, Found, Look, Settings, StepAt } from './engine.ts'
+import type { Beside, CardAt, Found, Look, PageOf, Settings, StepAt } from './engine.ts'
 import { lessonAt, readClosed } from './kept-lesson.ts'
-import { pageOf } from './page-of.ts'
+import { handoutPage } from './page-of.ts'
 import { shownPictures } from './pictures.ts'
 
 /** A theme as the page has it: its templates made into a function. */
 export interface PageTheme {
   readonly css: string
   readonly body: (view: HandoutView) => string
+  /** How it lays handouts on paper. */
+  readonly print: ThemePrint
 }
+
+/** A theme that shows every step whole. */
+const withSteps = 'step-sheet'
 
 /**
  * All that is seen of a lesson. A lesson with mistakes is shown too, with what could be worked out: its teacher is in the
@@ -30,13 +36,21 @@ export async function lookAt(
   text: string,
   settings: Settings,
   beside: Beside,
-  theme: PageTheme,
+  themes: { handout(theme: string): PageTheme },
 ): Promise<Look> {
   const { lesson, filled } = lessonAt(text, settings)
   const codes = await codesFor(filled)
   const { pictures, findings: ofPictures } = shownPictures(filled.tree, beside.pictures)
   const { brand, findings: ofBrand } = await brandBeside(filled.frontMatter.brand, beside)
-  const { view, findings: ofFigures } = handoutView(filled, figuresOf(filled), pictures, codes)
+  const theme = themes.handout(settings.theme)
+  const draw = figuresOf(filled)
+  const { view, findings: ofFigures } = handoutView(filled, draw, pictures, codes, theme.print.rooms)
+  const page = handoutPage(filled, view, brand, theme, settings)
+  const stepPage = (): PageOf => {
+    const other = themes.handout(withSteps)
+    const { view: whole } = handoutView(filled, draw, pictures, codes, other.print.rooms)
+    return handoutPage(filled, whole, brand, other, settings)
+  }
   const main = mainCard(filled.cards.map(({ card }) => card))
   const refused = readClosed(settings.closed)
   return {
@@ -50,12 +64,15 @@ export async function lookAt(
       ...foundAt(finding, text),
       cures: curesOf(finding, text, { lesson, filled }),
     })),
-    page: pageOf(view, brand, { css: theme.css, body: theme.body(view) }, settings),
+    page,
     steps: stepsOf(filled, text),
+    rows: hasSteps(page) ? page : stepPage(),
     cards: cardsOf(lesson, filled),
     pictures: picturesOf(filled),
   }
 }
+
+const hasSteps = ({ body }: PageOf): boolean => body.includes(' class="step')
 
 /** A finding with the stretch of text that it is about: the rest of its line where it names a point only. */
 export function foundAt({ place, ...finding }: Finding, text: string): Found {

@@ -18,14 +18,15 @@ import { starterIn } from './starter.ts'
 export interface Themes {
   /** @param page `handout`, `size-chart`, `sheets` or another one of its pages. */
   page<View extends object>(theme: string, page: string): { css: string; body: (view: View) => string }
+  /** How it shows handouts, on pages as it prints them. */
+  handout(theme: string): PageTheme
 }
 
 /** The engine of the page, which runs in a worker. */
 export function makeEngine(themes: Themes): Engine {
   learnAll()
-  const handout = (theme: string): PageTheme => themes.page(theme, 'handout')
   return {
-    look: async (text, settings, beside) => lookAt(text, settings, beside, handout(settings.theme)),
+    look: async (text, settings, beside) => lookAt(text, settings, beside, themes),
     logoIn: async (text) => logoIn(text),
     complete: async (text, at, settings) => completionsAt(text, at, settings),
     explain: async (text, at, settings) => explainAt(text, at, settings),

@@ -1,19 +1,19 @@
 import { hasErrors } from '../../length/finding.ts'
 import type { FilledLesson } from '../../lesson/lesson.ts'
-import { brandedBody, type PageBrand } from '../../publish/brand/page-brand.ts'
 import { exportLesson } from '../../publish/export.ts'
 import { figuresOf } from '../../publish/figures-of.ts'
-import { type PageHead, pageHtml } from '../../publish/page-html.ts'
+import { pageStandingAlone } from '../../publish/page-html.ts'
 import { codesFor } from '../../publish/scan.ts'
 import { slug } from '../../publish/slug.ts'
 import { type TracingView, tracingView } from '../../publish/tracing-view.ts'
-import { type HandoutView, handoutView } from '../../publish/view.ts'
+import { handoutView } from '../../publish/view.ts'
 import { listingMarkdown } from '../../workshop/listing-markdown.ts'
 import { measuresListing } from '../../workshop/measures-listing.ts'
 import { brandBeside } from './brand.ts'
-import type { Beside, MadeFile, MadeKind, Refusal, Settings } from './engine.ts'
+import type { Beside, MadeFile, MadeKind, PageOf, Refusal, Settings } from './engine.ts'
 import { lessonAt } from './kept-lesson.ts'
 import type { Themes } from './make-engine.ts'
+import { handoutPage, pageOf } from './page-of.ts'
 import { shownPictures } from './pictures.ts'
 
 /** What files are made with, besides the lesson. */
@@ -60,16 +60,18 @@ const kinds: Readonly<Record<MadeKind, Make>> = {
     const codes = await codesFor(lesson)
     const { pictures } = shownPictures(lesson.tree, beside.pictures)
     const { brand } = await brandBeside(lesson.frontMatter.brand, beside)
-    const { view } = handoutView(lesson, figuresOf(lesson), pictures, codes)
-    const theme = themes.page<HandoutView>(settings.theme, 'handout')
-    return [pageFile(slugOf(lesson), view, brand, theme, settings, fonts)]
+    const theme = themes.handout(settings.theme)
+    const { view } = handoutView(lesson, figuresOf(lesson), pictures, codes, theme.print.rooms)
+    const page = handoutPage(lesson, view, brand, theme, settings)
+    return [pageFile(slugOf(lesson), page, fonts)]
   },
   async template(lesson, settings, { themes, beside, fonts }) {
     const view = tracingView(lesson, settings.paper)
     const { brand } = await brandBeside(lesson.frontMatter.brand, beside)
     const { logo: _, ...withoutLogo } = brand ?? {}
-    const theme = themes.page<TracingView>(settings.theme, 'tracing')
-    return [pageFile(`${slugOf(lesson)}-templates`, view, withoutLogo, theme, settings, fonts)]
+    const { css, body } = themes.page<TracingView>(settings.theme, 'tracing')
+    const page = pageOf(view, withoutLogo, { css, body: body(view) }, settings)
+    return [pageFile(`${slugOf(lesson)}-templates`, page, fonts)]
   },
   async text(lesson) {
     const data = listingMarkdown(measuresListing(lesson))
@@ -80,16 +82,8 @@ const kinds: Readonly<Record<MadeKind, Make>> = {
   fold: exported('fold', 'application/json'),
 }
 
-function pageFile<View extends PageHead>(
-  name: string,
-  view: View,
-  brand: PageBrand | undefined,
-  { css, body }: { css: string; body: (view: View) => string },
-  { paper }: Settings,
-  fonts: string,
-): MadeFile {
-  const head = { ...view, ...(brand && { brand }) }
-  const data = pageHtml(head, { css, body: brandedBody(body(view), brand), fonts }, { paper })
+function pageFile(name: string, page: PageOf, fonts: string): MadeFile {
+  const data = pageStandingAlone(page, { style: page.css, body: page.body, fonts })
   return { name: `${name}.html`, type: 'text/html', data }
 }
 

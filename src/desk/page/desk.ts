@@ -18,6 +18,8 @@ export interface Desk {
   readonly workshop: Signal<WorkshopData | undefined>
   /** All that is known of what lies beside the lesson. */
   readonly beside: ReadonlySignal<Beside>
+  /** The setting in which the pages of the handout fall best, as a class of the root; empty before it was looked for. */
+  readonly setting: Signal<string>
   /** Where the cursor is in the text. */
   readonly cursor: Signal<number>
   /** The step that is being written or read. */

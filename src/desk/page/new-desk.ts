@@ -71,6 +71,7 @@ export function newDesk(engine: Engine, settings: Settings = usualSettings): Own
     pictures,
     workshop,
     beside,
+    setting: signal(''),
     cursor,
     step: signal<number | undefined>(undefined),
     view: signal<View>('pages'),

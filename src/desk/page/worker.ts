@@ -1,5 +1,5 @@
 import { expose } from 'comlink'
 import { makeEngine } from '../engine/make-engine.ts'
-import { themePage } from './themes.ts'
+import { themeHandout, themePage } from './themes.ts'
 
-expose(makeEngine({ page: themePage }))
+expose(makeEngine({ page: themePage, handout: themeHandout }))

@@ -1,14 +1,16 @@
 import { describe, expect, test } from 'vitest'
 import type { Beside, Settings } from '../../../src/desk/engine/engine.ts'
 import { lookAt } from '../../../src/desk/engine/look.ts'
+import { usualPrint } from '../../../src/publish/theme-print.ts'
 
 const settings: Settings = { paper: 'a4', theme: 'step-sheet', people: 1, spare: 0 }
-const theme = { css: '', body: () => '<main>the lesson</main>' }
+const theme = { css: '', body: () => '<main>the lesson</main>', print: usualPrint }
+const themes = { handout: () => theme }
 const logo = 'data:image/svg+xml;base64,PHN2Zy8+'
 const lesson = (front = ''): string => `---\ntitle: Harbour\n${front}---\n\n1. Fold it.\n`
 
 const look = async (text: string, beside: Beside) => {
-  const { page, findings, pictures } = await lookAt(text, settings, beside, theme)
+  const { page, findings, pictures } = await lookAt(text, settings, beside, themes)
   const own = findings.filter(({ rule }) => /^(picture|brand|faint|long)/.test(rule))
   return { page, pictures, found: own.map(({ rule, line, message }) => ({ rule, line, message })) }
 }

@@ -1,6 +1,6 @@
 import type { PageFoot } from '../../engine/engine.ts'
 import { pitchOf, type Spot } from './leaves.ts'
-import type { PageBox } from './printed.ts'
+import type { FootType, PageBox } from './printed.ts'
 
 /** A white leaf with what stands in its foot. The text lies on it. */
 export function Leaf({
@@ -9,12 +9,14 @@ export function Leaf({
   count,
   foot,
   lang,
+  type,
 }: {
   readonly box: PageBox
   readonly index: number
   readonly count: number
   readonly foot?: PageFoot
   readonly lang?: string
+  readonly type: FootType
 }) {
   const { width, height, bottom, left, right } = box
   return (
@@ -26,7 +28,7 @@ export function Leaf({
         <p
           class="looking-foot-line"
           lang={lang}
-          style={{ height: `${bottom}px`, left: `${left}px`, right: `${right}px` }}
+          style={{ height: `${bottom}px`, left: `${left}px`, right: `${right}px`, ...type }}
         >
           <span>{foot.title}</span>
           <span class="looking-foot-middle">

@@ -17,7 +17,8 @@ export function leafCss(box: PageBox): string {
   const height = Math.ceil(box.height - box.top - box.bottom)
   return `html{margin:0;overflow:hidden;background:none!important;color-scheme:light}
 body{position:absolute;left:${box.left}px;top:${box.top}px;width:${width}px;height:${height}px;columns:auto ${width}px;column-gap:${pitchOf(box) - width}px;column-fill:auto}
-${box.firstTop === box.top ? '' : `main{margin-top:${box.firstTop - box.top}px!important}\n`}tspan.frac{font-feature-settings:"frac"}
+${box.firstTop === box.top ? '' : `main{margin-top:${box.firstTop - box.top}px!important}\n`}thead,thead tr{break-after:avoid}
+tspan.frac{font-feature-settings:"frac"}
 .step,.cutting,.needs,.stage-title,.front{cursor:text}
 .step:focus{outline:none}
 .step:focus-visible{outline:2px solid #1f6f94;outline-offset:3px}`

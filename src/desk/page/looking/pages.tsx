@@ -35,6 +35,8 @@ export function Pages({ desk }: { readonly desk: Desk }) {
   const frame = useRef<HTMLIFrameElement>(null)
   const doc = useSignal<Document | undefined>(undefined)
   const marks = useSignal<readonly Spot[]>([])
+  /** What the foot of a page is written in. */
+  const slate = useSignal('')
   /** Whether the leaves lie as they will be printed: a better setting is only looked for when the typing rests. */
   const settled = useSignal(false)
 
@@ -89,12 +91,14 @@ export function Pages({ desk }: { readonly desk: Desk }) {
     setStyles(sheet, [css, leafCss(page)])
     withoutRepeats(sheet)
     setBody(sheet, look.page.body, look.page.lang)
+    slate.value = getComputedStyle(sheet.documentElement).getPropertyValue('--slate')
     if (!sameBox(box.peek(), page)) box.value = page
     measure()
     performance.measure('pages', { start, end: performance.now() })
     settled.value = false
     const waiting = setTimeout(async () => {
-      await settle(sheet, page)
+      await settle(sheet, page, look.page.onePage)
+      desk.setting.value = sheet.documentElement.className
       measure()
       settled.value = true
     }, calm)
@@ -145,6 +149,8 @@ export function Pages({ desk }: { readonly desk: Desk }) {
   const now = layout.value
   const page = box.value
   const look = desk.look.value
+  const foot = look && { foot: look.page.foot, lang: look.page.lang }
+  const type = look ? { ...printed(look.page.css).foot, '--slate': slate.value } : undefined
   const wide = page ? count.value * pitchOf(page) : 0
   return (
     <div class="looking-pages">
@@ -169,14 +175,9 @@ export function Pages({ desk }: { readonly desk: Desk }) {
             }}
           >
             {page &&
+              type &&
               Array.from({ length: count.value }, (_, i) => (
-                <Leaf
-                  key={i}
-                  box={page}
-                  index={i}
-                  count={count.value}
-                  {...(look && { foot: look.page.foot, lang: look.page.lang })}
-                />
+                <Leaf key={i} box={page} index={i} count={count.value} type={type} {...foot} />
               ))}
             <iframe
               ref={frame}

@@ -14,6 +14,14 @@ export interface PageBox {
 export interface Printed {
   readonly css: string
   readonly box: PageBox
+  /** How the foot of a page is set. */
+  readonly foot: FootType
+}
+
+export interface FootType {
+  readonly fontSize: string
+  /** May be a property of the document. */
+  readonly color: string
 }
 
 const known = new Map<string, Printed>()
@@ -26,7 +34,7 @@ const known = new Map<string, Printed>()
 export function printed(css: string): Printed {
   const before = known.get(css)
   if (before) return before
-  const made = { css: screenOf(css), box: boxOf(pageIn(css), pageIn(css, ':first')) }
+  const made = { css: screenOf(css), box: boxOf(pageIn(css), pageIn(css, ':first')), foot: footIn(css) }
   known.clear()
   known.set(css, made)
   return made
@@ -51,6 +59,16 @@ function pageIn(css: string, selector = ''): Map<string, string> {
         if (value !== '') page.set(name, worked(value, css))
       }
   return page
+}
+
+/** What is said last of the words in the foot. */
+function footIn(css: string): FootType {
+  const said = [...css.matchAll(/@bottom-left\s*\{([^}]*)\}/g)].map(([, words = '']) => words).join(';')
+  const last = (pattern: RegExp): string | undefined => [...said.matchAll(pattern)].at(-1)?.[1]
+  return {
+    fontSize: last(/\bfont(?:-size)?:\s*([\d.]+pt)/g) ?? '8pt',
+    color: last(/[^-]\bcolor:\s*(#[\da-f]+|var\([\w-]+\))/gi) ?? '#2f5d73',
+  }
 }
 
 /** A length that is to be worked out, worked out: pages have the properties that are told to the root. */

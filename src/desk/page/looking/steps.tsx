@@ -15,7 +15,7 @@ import { onSwipe } from './swipe.ts'
 export function Steps({ desk }: { readonly desk: Desk }) {
   const frame = useRef<HTMLIFrameElement>(null)
   const doc = useSignal<Document | undefined>(undefined)
-  const rows = useComputed(() => rowsIn(desk.look.value?.page.body ?? ''))
+  const rows = useComputed(() => rowsIn(desk.look.value?.rows.body ?? ''))
   const at = useComputed(() => {
     const look = desk.look.value
     const wanted = desk.step.value ?? (look && rememberedStep(look.title)) ?? 1
@@ -34,7 +34,7 @@ export function Steps({ desk }: { readonly desk: Desk }) {
   useSignalEffect(() => {
     const [sheet, look, row] = [doc.value, desk.look.value, rows.value[at.value - 1]]
     if (!sheet || !look) return
-    setStyles(sheet, [printed(look.page.css).css, stepCss])
+    setStyles(sheet, [printed(look.rows.css).css, stepCss])
     setBody(sheet, row ?? '', look.page.lang)
     if (row) rememberStep(look.title, at.value)
   })

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks'
+import { withSetting } from '../../../publish/page-html.ts'
 import type { MadeKind } from '../../engine/engine.ts'
 import type { Desk } from '../desk.ts'
 import type { PrintWish, Store } from '../keeping/store.ts'
@@ -95,9 +96,13 @@ export function PrintDialog({
       const { text, settings, beside } = desk
       const files = await desk.engine.make(text.value, settings.value, kind, beside.value, fonts)
       if ('refused' in files) throw new Error([files.refused, files.suggestion].filter(Boolean).join('. '))
-      for (const file of files)
+      const { value: setting } = desk.setting
+      for (const made of files) {
+        const isSet = kind === 'page' && setting !== ''
+        const file = isSet ? { ...made, data: withSetting(String(made.data), setting) } : made
         if (prints) await printPage(String(file.data))
         else saveFile(file.name, blobOf(file))
+      }
     }
   const pdf = (what: PrintWish['what']) => async (): Promise<void> => {
     const { closed, units, paper, theme } = desk.settings.value
