@@ -91,7 +91,8 @@ const ordinals = ['first', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seven
 
 /** A name as a whole word, one or several of it. */
 function wordOf(name: string): Pick<Pattern, 'word' | 'start'> {
-  const escaped = name.replace(/[\\^$.*+?()[\]{}|]/g, '\\$&').replace(/\s+/g, '[\\s-]+')
+  // Dashes among the spaces go with them: by themselves they could be read in more ways than can be tried.
+  const escaped = name.replace(/[\\^$.*+?()[\]{}|]/g, '\\$&').replace(/\s[\s-]*/g, '[\\s-]+')
   const plural = /[^aeiou]y$/.test(name)
     ? `(?:${escaped.slice(0, -1)}ies|${escaped})`
     : /fe?$/.test(name)

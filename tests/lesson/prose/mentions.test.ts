@@ -56,3 +56,12 @@ test('a measure speaks of what it is of, and its text of nothing', () => {
     { named: piece('base', other), start: 4, end: 12, by: 'measure' },
   ])
 })
+
+test('a name of many dashes is looked for at once', () => {
+  const name = `wall${' -'.repeat(500)} end`
+  const start = process.cpuUsage().user
+  const words = `Cut the ${name}, and not the wall${' -'.repeat(500)} beginning.`
+  const mentions = mentionFinder([piece(name)])({ words, measures: [] })
+  expect(mentions.map(({ start, end }) => words.slice(start, end))).toEqual([name])
+  expect(process.cpuUsage().user - start).toBeLessThan(2e6)
+})
