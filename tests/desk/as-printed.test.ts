@@ -88,11 +88,11 @@ describe('a German lesson of a workshop that has a mark of its own', () => {
     expect(await seen('.looking-frame', '.brand-logo')).toEqual([])
   })
 
-  test('speaks German step by step and in its chart of sizes; the desk itself English', async () => {
+  test('speaks German step by step, in its chart of sizes and with its class; the desk itself English', async () => {
     const show = async (words: string, frame: string): Promise<void> => {
-      await page.locator(`::-p-text(${words})`).click()
+      await page.locator(`.views-slip::-p-text(${words})`).click()
       await page.waitForFunction(
-        (of) => document.querySelector<HTMLIFrameElement>(of)?.contentDocument?.body.textContent,
+        (of) => document.querySelector<HTMLIFrameElement>(of)?.contentDocument?.body?.textContent,
         {},
         frame,
       )
@@ -105,6 +105,9 @@ describe('a German lesson of a workshop that has a mark of its own', () => {
     await show('All its sizes', '.looking-chart')
     expect(await langOf('.looking-chart')).toBe('de')
     expect(await seen('.looking-chart', 'h1')).toEqual([expect.stringContaining('Ebbe')])
+    await show('The class', '.page-frame')
+    expect(await langOf('.page-frame')).toBe('de')
+    expect((await seen('.page-frame', 'h1')).join()).toContain('Materialliste')
     expect(troubleOf(page)).toEqual([])
   })
 }, 240_000)
