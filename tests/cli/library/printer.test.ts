@@ -22,7 +22,7 @@ afterEach(() => printer?.close())
 function badly(does: (browser: Browser, nth: number) => void) {
   const started: Browser[] = []
   const start = async (): Promise<Browser> => {
-    const browser = await startBrowser()
+    const browser = await startBrowser(undefined, { isWatched: true })
     started.push(browser)
     does(browser, started.length)
     return browser
