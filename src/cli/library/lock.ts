@@ -65,6 +65,9 @@ async function placed(path: string, holder: Holder): Promise<boolean> {
     const file = await open(path, 'wx')
     try {
       await file.writeFile(JSON.stringify(holder))
+    } catch (error) {
+      await rm(path, { force: true })
+      throw error
     } finally {
       await file.close()
     }
