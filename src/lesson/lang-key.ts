@@ -20,16 +20,17 @@ export function langIn(reading: Reading, entry: Entry | undefined, own: string):
     return undefined
   }
   if (!localeOf(tag))
-    reading.findings.push({
-      rule: 'foreign-words',
-      severity: 'warning',
-      message: `foldlore has no words in \`${tag}\`, so what it adds to ${own} is in English`,
-      suggestion: `Leave it so, or choose one of ${listOf(
+    report(
+      reading,
+      'foreign-words',
+      item.place,
+      `foldlore has no words in \`${tag}\`, so what it adds to ${own} is in English`,
+      `Leave it so, or choose one of ${listOf(
         locales.map((locale) => `\`${locale}\``),
         'or',
       )}`,
-      place: item.place,
-    })
+      'warning',
+    )
   return tag
 }
 

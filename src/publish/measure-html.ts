@@ -1,5 +1,5 @@
 import { toHtml } from 'hast-util-to-html'
-import type { Length, Size } from '../length/length.ts'
+import type { Size } from '../length/length.ts'
 import type { Wording } from '../wording/wording.ts'
 import { type Html, html } from './html-text.ts'
 import { measureHast, measureSpan } from './measure.ts'
@@ -11,5 +11,4 @@ export const measureHtml = (text: string): Html => html(toHtml({ type: 'root', c
 export const measureWithin = (text: string): Html =>
   html(toHtml({ type: 'root', children: measureSpan(text) }))
 
-export const lengthHtml = (length: Length, wording: Wording): Html => measureHtml(wording.length(length))
 export const sizeHtml = (size: Size, wording: Wording): Html => measureHtml(wording.size(size))

@@ -1,7 +1,6 @@
 import type { ElementContent } from 'hast'
 import { h } from 'hastscript'
-import { messageOf } from '../wording/catalogue.ts'
-import { locales } from '../wording/locales.ts'
+import { inLearnt } from '../wording/catalogue.ts'
 
 /** Between a whole number and its fraction: a space that is narrow, and that no line breaks at. */
 const narrow = '\u202f'
@@ -11,16 +10,21 @@ const kept = '\u00a0'
 /** A mixed number, a fraction by itself: `5 7/8`, `13/16`. */
 const fraction = /(?:(\d+) )?\b(\d+\/\d+)\b/g
 
-/** The units of all languages, and those of time. */
-const units = new Set([
-  ...locales.flatMap((locale) => [messageOf(locale, 'measures.in'), messageOf(locale, 'measures.mm')]),
-  ...['min', 'h'],
-])
-const beforeUnit = new RegExp(`(\\d) (${[...units].join('|')})(?!\\p{L})`, 'gu')
+/** Patterns that are made, by the units in them. */
+const made = new Map<string, RegExp>()
+
+/** A number before a unit of the languages that are learnt, or before one of time. */
+function beforeUnit(): RegExp {
+  const units = new Set([...inLearnt('measures.in'), ...inLearnt('measures.mm'), 'min', 'h'])
+  const words = [...units].join('|')
+  const pattern = made.get(words) ?? new RegExp(`(\\d) (${words})(?!\\p{L})`, 'gu')
+  made.set(words, pattern)
+  return pattern
+}
 
 /** A number stays with its unit, and width with height. */
 const keepTogether = (text: string): string =>
-  text.replace(/ × /g, `${kept}×${kept}`).replace(beforeUnit, `$1${kept}$2`)
+  text.replace(/ × /g, `${kept}×${kept}`).replace(beforeUnit(), `$1${kept}$2`)
 
 /**
  * A measure as it is set: fractions in spans that the fonts turn into real ones, so that whoever copies, searches or

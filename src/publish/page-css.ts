@@ -1,7 +1,6 @@
 import { numberIn } from '../length/length.ts'
 import { sheetSize } from '../length/paper.ts'
-import { localeOf } from '../wording/locales.ts'
-import { tongueOf } from '../wording/tongue.ts'
+import { tongueFor } from '../wording/tongue.ts'
 import type { PageHead } from './page-html.ts'
 
 /** The papers that a handout is printed on. */
@@ -60,7 +59,7 @@ function middleOf(print: string, own = ''): string {
 /** `page 3 of 8`, with what counts the pages in it. */
 function pageOfPages(lang: string): string {
   const [page, pages] = ['\ue000', '\ue001']
-  const words = tongueOf(localeOf(lang) ?? 'en-GB').say('handout.page-of', { page, pages })
+  const words = tongueFor(lang).say('handout.page-of', { page, pages })
   return words
     .split(/([\ue000\ue001])/)
     .filter((part) => part !== '')

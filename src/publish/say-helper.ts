@@ -1,8 +1,7 @@
 import Handlebars from 'handlebars'
 import { suggestWord } from '../length/finding.ts'
 import { type MessageKey, messageKeys } from '../wording/catalogue.ts'
-import { localeOf } from '../wording/locales.ts'
-import { tongueOf } from '../wording/tongue.ts'
+import { tongueFor } from '../wording/tongue.ts'
 
 /**
  * Lets templates say messages of the catalogue in the language of the page: `{{say "handout.what-you-need"}}`,
@@ -18,7 +17,7 @@ export function registerSay(handlebars: typeof Handlebars): void {
         value instanceof Handlebars.SafeString ? hidden(markup.push(value.toHTML())) : plain(value),
       ]),
     )
-    const text = Handlebars.escapeExpression(tongueOf(localeOf(lang) ?? 'en-GB').say(key, values))
+    const text = Handlebars.escapeExpression(tongueFor(lang).say(key, values))
     return new Handlebars.SafeString(
       text.replace(/\ue000(\d+)\ue001/g, (_, n) => markup[Number(n) - 1] ?? ''),
     )

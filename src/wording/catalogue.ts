@@ -27,6 +27,10 @@ export function messageOf(locale: Locale, key: MessageKey): string {
   return learnt.get(locale)?.[area]?.[name] ?? (enGB[area] as Readonly<Record<string, string>>)[name] ?? ''
 }
 
+/** A message in every language that is learnt. */
+export const inLearnt = (key: MessageKey): string[] =>
+  [...learnt.keys()].map((locale) => messageOf(locale, key))
+
 /** What the language calls the pieces, panels, stocks and folds of foldlore's own. */
 export const ownNames = (locale: Locale): Readonly<Record<string, string>> => learnt.get(locale)?.names ?? {}
 

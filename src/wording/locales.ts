@@ -14,3 +14,6 @@ export function localeOf(tag: string): Locale | undefined {
   if (language === 'en') return region === 'US' ? 'en-US' : 'en-GB'
   return locales.find((locale) => locale === language)
 }
+
+/** The same, with British English where the words are not known. */
+export const localeFor = (tag: string): Locale => localeOf(tag) ?? 'en-GB'

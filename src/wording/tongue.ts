@@ -1,6 +1,6 @@
 import { once } from '../length/once.ts'
 import { type MessageKey, messageOf, ownNames } from './catalogue.ts'
-import type { Locale } from './locales.ts'
+import { type Locale, localeFor } from './locales.ts'
 import { type MessageValues, readMessage } from './message.ts'
 
 export type Last = 'and' | 'or'
@@ -24,6 +24,9 @@ export function tongueOf(locale: Locale): Tongue {
   tongues.set(locale, tongue)
   return tongue
 }
+
+/** The same of a language tag (BCP 47); British English in a language whose words are not known. */
+export const tongueFor = (lang: string): Tongue => tongueOf(localeFor(lang))
 
 function makeTongue(locale: Locale): Tongue {
   const read = new Map<MessageKey, ReturnType<typeof readMessage>>()

@@ -3,7 +3,7 @@ import { formatBare, formatNumber } from '../length/format.ts'
 import { isOnGrid } from '../length/grid.ts'
 import { inches, type Length, type Size, type Unit } from '../length/length.ts'
 import type { MessageKey } from './catalogue.ts'
-import { type Locale, localeOf } from './locales.ts'
+import { type Locale, localeFor } from './locales.ts'
 import type { MessageValues } from './message.ts'
 import { type Last, ownName, tongueOf } from './tongue.ts'
 
@@ -43,7 +43,7 @@ export interface Wording {
  * English.
  */
 export function wordingOf(lang: string, unit: Unit): Wording {
-  const locale = localeOf(lang) ?? 'en-GB'
+  const locale = localeFor(lang)
   const { say, list, pointed } = tongueOf(locale)
   const bare = (x: Length): string => pointed(formatBare(x, unit))
   const withUnit = (number: string): string =>

@@ -122,6 +122,13 @@ test('a lesson in another language has its words in every command', () => {
   expect(readFileSync(join(folder, 'out/ebbe.html'), 'utf8')).toContain('Zuschnitt')
 })
 
+test('a number stays with the unit of a language that is learnt later', () => {
+  const lesson = resolve('lessons/francais/maree-basse.md')
+  foldlore('handout', lesson, '-o', 'out/pouces.html', '--units', 'in', '--quiet')
+  const page = readFileSync(join(folder, 'out/pouces.html'), 'utf8')
+  expect(page).toMatch(/\d(?:<\/span>)?\u00a0po\b/)
+})
+
 test('the help loads no lesson', () => {
   expect(
     broughtBy('src/cli/main.ts').filter((file) => /yaml|micromark|src\/(card|lesson)\//.test(file)),

@@ -3,8 +3,7 @@ import { brandedBody, type PageBrand } from '../../publish/brand/page-brand.ts'
 import { bodyText, type PageHead, type PageSettings, pageStyle } from '../../publish/page-html.ts'
 import type { ThemePrint } from '../../publish/theme-print.ts'
 import { type HandoutView, shortPrintWords } from '../../publish/view.ts'
-import { localeOf } from '../../wording/locales.ts'
-import { tongueOf } from '../../wording/tongue.ts'
+import { tongueFor } from '../../wording/tongue.ts'
 import type { PageOf, Settings } from './engine.ts'
 import type { PageTheme } from './look.ts'
 
@@ -20,7 +19,7 @@ export function pageOf(
   { css, body }: { readonly css: string; readonly body: string },
   { paper, half = false }: PageSettings,
 ): PageOf {
-  const tongue = tongueOf(localeOf(lang) ?? 'en-GB')
+  const tongue = tongueFor(lang)
   return {
     lang,
     title,

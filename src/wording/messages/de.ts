@@ -4,7 +4,6 @@ import klass from './de/class.json' with { type: 'json' }
 import figures from './de/figures.json' with { type: 'json' }
 import handout from './de/handout.json' with { type: 'json' }
 import kit from './de/kit.json' with { type: 'json' }
-import library from './de/library.json' with { type: 'json' }
 import measures from './de/measures.json' with { type: 'json' }
 import motion from './de/motion.json' with { type: 'json' }
 import names from './de/names.json' with { type: 'json' }
@@ -20,7 +19,6 @@ export const de = {
   figures,
   handout,
   kit,
-  library,
   measures,
   motion,
   names,

@@ -4,7 +4,6 @@ import klass from './en-gb/class.json' with { type: 'json' }
 import figures from './en-gb/figures.json' with { type: 'json' }
 import handout from './en-gb/handout.json' with { type: 'json' }
 import kit from './en-gb/kit.json' with { type: 'json' }
-import library from './en-gb/library.json' with { type: 'json' }
 import measures from './en-gb/measures.json' with { type: 'json' }
 import motion from './en-gb/motion.json' with { type: 'json' }
 import names from './en-gb/names.json' with { type: 'json' }
@@ -20,7 +19,6 @@ export const enGB = {
   figures,
   handout,
   kit,
-  library,
   measures,
   motion,
   names,

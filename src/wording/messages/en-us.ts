@@ -4,7 +4,6 @@ import klass from './en-us/class.json' with { type: 'json' }
 import figures from './en-us/figures.json' with { type: 'json' }
 import handout from './en-us/handout.json' with { type: 'json' }
 import kit from './en-us/kit.json' with { type: 'json' }
-import library from './en-us/library.json' with { type: 'json' }
 import measures from './en-us/measures.json' with { type: 'json' }
 import motion from './en-us/motion.json' with { type: 'json' }
 import names from './en-us/names.json' with { type: 'json' }
@@ -20,7 +19,6 @@ export const enUS = {
   figures,
   handout,
   kit,
-  library,
   measures,
   motion,
   names,

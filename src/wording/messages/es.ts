@@ -4,7 +4,6 @@ import klass from './es/class.json' with { type: 'json' }
 import figures from './es/figures.json' with { type: 'json' }
 import handout from './es/handout.json' with { type: 'json' }
 import kit from './es/kit.json' with { type: 'json' }
-import library from './es/library.json' with { type: 'json' }
 import measures from './es/measures.json' with { type: 'json' }
 import motion from './es/motion.json' with { type: 'json' }
 import names from './es/names.json' with { type: 'json' }
@@ -20,7 +19,6 @@ export const es = {
   figures,
   handout,
   kit,
-  library,
   measures,
   motion,
   names,

@@ -4,7 +4,6 @@ import klass from './fr/class.json' with { type: 'json' }
 import figures from './fr/figures.json' with { type: 'json' }
 import handout from './fr/handout.json' with { type: 'json' }
 import kit from './fr/kit.json' with { type: 'json' }
-import library from './fr/library.json' with { type: 'json' }
 import measures from './fr/measures.json' with { type: 'json' }
 import motion from './fr/motion.json' with { type: 'json' }
 import names from './fr/names.json' with { type: 'json' }
@@ -20,7 +19,6 @@ export const fr = {
   figures,
   handout,
   kit,
-  library,
   measures,
   motion,
   names,

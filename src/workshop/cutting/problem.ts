@@ -52,10 +52,6 @@ export interface Use {
   readonly times: number
 }
 
-/** Whether two patterns give the same pieces from the same shape. */
-export const samePieces = (a: Pattern, b: Pattern): boolean =>
-  a.shape === b.shape && a.counts.every((count, kind) => count === b.counts[kind])
-
 /** How many of each kind are still wanted after some sheets; never fewer than none. */
 export const leftAfter = (counts: readonly number[], uses: readonly Use[]): number[] =>
   counts.map((count, kind) =>

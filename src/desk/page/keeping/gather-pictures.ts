@@ -1,6 +1,7 @@
-import { computed, effect, signal } from '@preact/signals'
+import { computed, effect } from '@preact/signals'
 import type { Desk } from '../desk.ts'
 import { isAbsent } from './absent-store.ts'
+import { comingBack } from './coming-back.ts'
 import type { Database } from './database.ts'
 import { dataAddress } from './desk-server.ts'
 import type { Keeper } from './keeper.ts'
@@ -13,13 +14,9 @@ export function gatherPictures(desk: Desk, keeper: Keeper, database: Database | 
   const wanted = computed(() => JSON.stringify(desk.look.value?.pictures ?? []))
   const lesson = computed(() => keeper.state.value.lesson)
   let before: string | undefined
-  const came = signal(0)
-  const comeBack = (): void => {
-    came.value++
-  }
-  addEventListener('focus', comeBack)
+  const back = comingBack()
   const stop = effect(() => {
-    void came.value
+    void back.times.value
     const here = lesson.value
     const store = keeper.store.value
     const addresses = JSON.parse(wanted.value) as readonly string[]
@@ -46,7 +43,7 @@ export function gatherPictures(desk: Desk, keeper: Keeper, database: Database | 
         )
   })
   return () => {
-    removeEventListener('focus', comeBack)
+    back.stop()
     stop()
   }
 }

@@ -1,6 +1,7 @@
-import { computed, effect, signal } from '@preact/signals'
+import { computed, effect } from '@preact/signals'
 import type { Engine, WorkshopData } from '../../engine/engine.ts'
 import type { Desk } from '../desk.ts'
+import { comingBack } from './coming-back.ts'
 import type { Keeper } from './keeper.ts'
 import type { Store } from './store.ts'
 
@@ -10,13 +11,9 @@ import type { Store } from './store.ts'
  */
 export function gatherWorkshop(desk: Desk, keeper: Keeper): () => void {
   const path = computed(() => keeper.state.value.path)
-  const came = signal(0)
-  const comeBack = (): void => {
-    came.value++
-  }
-  addEventListener('focus', comeBack)
+  const back = comingBack()
   const stop = effect(() => {
-    void came.value
+    void back.times.value
     const [here, store] = [path.value, keeper.store.value]
     const take = (found: WorkshopData | undefined): void => {
       const isHere = path.peek() === here && keeper.store.peek() === store
@@ -26,7 +23,7 @@ export function gatherWorkshop(desk: Desk, keeper: Keeper): () => void {
     else void readWorkshop(store, here, desk.engine).then(take, () => {})
   })
   return () => {
-    removeEventListener('focus', comeBack)
+    back.stop()
     stop()
   }
 }
