@@ -126,7 +126,9 @@ test('a number stays with the unit of a language that is learnt later', () => {
   const lesson = resolve('lessons/francais/maree-basse.md')
   foldlore('handout', lesson, '-o', 'out/pouces.html', '--units', 'in', '--quiet')
   const page = readFileSync(join(folder, 'out/pouces.html'), 'utf8')
-  expect(page).toMatch(/\d(?:<\/span>)?\u00a0po\b/)
+  const sizes = [...page.matchAll(/<td class="size">(.*?)<\/td>/g)].map(([, size]) => size)
+  expect(sizes.length).toBeGreaterThan(3)
+  for (const size of sizes) expect(size).toMatch(/\d(?:<\/span>)?\u00a0po$/)
 })
 
 test('the help loads no lesson', () => {
