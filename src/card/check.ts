@@ -106,7 +106,7 @@ export function checkCard(block: YamlBlock, wishes: CardWishes): { card?: Card; 
   const envelope = envelopeField && envelopeCell(bench, envelopeField, closed, thickness)
   if (envelope) defineEnvelope(reading.scope, envelope, reading.wording)
   const paper = stockOf(new Map(), 'envelope paper').caliper
-  const mailing = mailingCell(reading.scope, { closed, thickness, envelope, paper })
+  const mailing = mailingCell(reading.scope, { closed, thickness, envelope, paper }, reading.wording)
 
   reading.scope.settle(({ rule, message, suggestion = 'Give it a plain length' }) =>
     report(reading, rule, block.place, message, suggestion),

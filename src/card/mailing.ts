@@ -1,8 +1,11 @@
 import type { Length, Size } from '../length/length.ts'
+import type { Wording } from '../wording/wording.ts'
 import type { Envelope } from './card.ts'
-import { type Fit, fitsText, standardFits } from './envelopes/fits.ts'
+import { type Fit, standardFits } from './envelopes/fits.ts'
+import { fitsWords } from './envelopes/words.ts'
 import { letterPosts } from './post/countries.ts'
-import { askTheCarrier, type Posting, postings, postingText, postText } from './post.ts'
+import { postingWords, postWords } from './post/posting-words.ts'
+import { type Posting, postings } from './post.ts'
 import type { Cell, Scope } from './scope.ts'
 
 /** How a shut card goes on its way. */
@@ -24,7 +27,11 @@ export interface Shut {
 }
 
 /** Works out how a card is mailed, and defines `card.fits`, `card.posts`, and `card.posts.uk` and so on. */
-export function mailingCell(scope: Scope, { closed, thickness, envelope, paper }: Shut): Cell<Mailing> {
+export function mailingCell(
+  scope: Scope,
+  { closed, thickness, envelope, paper }: Shut,
+  wording: Wording,
+): Cell<Mailing> {
   const cell = scope.cell('card.posts', (): Mailing => {
     const made = envelope?.()
     const shut = { closed: closed(), thickness: thickness() }
@@ -33,12 +40,12 @@ export function mailingCell(scope: Scope, { closed, thickness, envelope, paper }
   })
   const define = (path: string, text: (mailing: Mailing) => string): void =>
     scope.define(path, () => ({ kind: 'text', value: text(cell()) }))
-  define('card.fits', ({ fits }) => fitsText(fits))
-  define('card.posts', ({ post }) => postText(post))
+  define('card.fits', ({ fits }) => fitsWords(fits, wording))
+  define('card.posts', ({ post }) => postWords(post, wording))
   for (const { key } of letterPosts)
     define(`card.posts.${key}`, ({ post }) => {
       const posting = post.find((one) => one.key === key)
-      return posting ? `${postingText(posting)} (${askTheCarrier(posting.asOf)})` : ''
+      return posting ? postingWords(posting, wording) : ''
     })
   return cell
 }

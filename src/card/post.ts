@@ -1,10 +1,9 @@
-import { listOf } from '../length/finding.ts'
 import { type Length, larger, plus, type Size, smaller, times, type Unit } from '../length/length.ts'
 import { wordingOf } from '../wording/wording.ts'
 import type { Envelope } from './card.ts'
 import { type Fit, snuggest } from './envelopes/fits.ts'
 import { fullName, type Series, type StandardEnvelope } from './envelopes/standard.ts'
-import { figuresFrom, letterPosts } from './post/countries.ts'
+import { letterPosts } from './post/countries.ts'
 import { type Classed, classify, type FiguresDate, type Item } from './post/rules.ts'
 import { dateWords, missWords } from './post/words.ts'
 
@@ -62,24 +61,9 @@ const itemOf = ({ width, height }: Size, thick: Length): Item => ({
   thick,
 })
 
-/** `large letter (6 mm thick, at most 5 mm), up to 750 g`. */
-export function postingText(posting: Posting): string {
-  const { name, weight } = posting
-  const why = whyText(posting)
-  const because = why.length > 0 ? ` (${why.join('; ')})` : ''
-  return `${name}${because}${weight === undefined ? '' : `, up to ${weight}`}`
-}
-
-/** What to say with figures that change. */
-export const askTheCarrier = (asOf: FiguresDate): string => `figures: ${asOfText(asOf)}; ask the carrier`
-
 /** In English, as names and programs have it: why it is not in the first class, and in what it is posted. */
 export const whyText = ({ why, unit }: Posting): string[] =>
   why.map((miss) => missWords(miss, wordingOf('en-GB', unit)))
 export const insideText = ({ inside }: Posting): string =>
   inside === 'own' ? 'its own envelope' : inside === 'none' ? 'no envelope' : fullName(inside)
 export const asOfText = (asOf: FiguresDate): string => dateWords(asOf, wordingOf('en-GB', 'mm'))
-
-/** All countries in a line. */
-export const postText = (all: readonly Posting[]): string =>
-  `${listOf(all.map(({ country, name }) => `${country}: ${name}`))} (${askTheCarrier(figuresFrom)})`

@@ -1,6 +1,8 @@
 import { type Fit, snuggest } from '../card/envelopes/fits.ts'
-import type { Series, StandardEnvelope } from '../card/envelopes/standard.ts'
+import type { Series } from '../card/envelopes/standard.ts'
+import { envelopeWords } from '../card/envelopes/words.ts'
 import type { Mailing } from '../card/mailing.ts'
+import { classWords } from '../card/post/posting-words.ts'
 import { dateWords, missWords } from '../card/post/words.ts'
 import type { Posting } from '../card/post.ts'
 import { fitInside, usualGrid } from '../length/grid.ts'
@@ -58,17 +60,12 @@ function fitRow({ envelope, room, tight }: Fit, wording: Wording): string[] {
   ]
 }
 
-/** `A7 (US trade)`. */
-const envelopeWords = ({ name, series }: StandardEnvelope, { say }: Wording): string =>
-  say('kit.series', { name, series: series === 'ISO 269' ? 'iso' : 'us' })
-
 function postRow({ key, inside, name, weight = '', why, asOf }: Posting, wording: Wording): string[] {
   const { say } = wording
   return [
     say('kit.country', { country: key }),
     typeof inside === 'string' ? say('kit.posted-in', { inside }) : envelopeWords(inside, wording),
-    // A class has the name that its post gives it; in other languages it is said what that is.
-    say('kit.letter-class', { kind: name.replaceAll(/[ -]/g, '_'), name }),
+    classWords({ name }, wording),
     weight,
     why.map((miss) => missWords(miss, wording)).join('; '),
     dateWords(asOf, wording),

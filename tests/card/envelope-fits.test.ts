@@ -126,7 +126,7 @@ describe('what a lesson says', () => {
     // 9 in is 228.6 mm, and C5 is 229 mm long.
     ['4 x 9 in', 'B5 (ISO 269) or #10 (US trade)'],
     // Lists disagree: 4 1/8 or 4 1/4 in go into an A2.
-    ['4 1/4 x 5 1/2 in', 'B6 (ISO 269), A2 (US trade, tight) or A6 (US trade)'],
+    ['4 1/4 x 5 1/2 in', 'B6 (ISO 269), A2 (US trade; tight) or A6 (US trade)'],
     ['4 1/8 x 5 1/2 in', 'C6 (ISO 269) or A2 (US trade)'],
     ['20 x 12 in', 'no standard envelope'],
   ])('%s goes into %s', (closed, expected) => expect(said(closed)).toBe(expected))

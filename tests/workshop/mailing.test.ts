@@ -74,3 +74,38 @@ test('a lesson says it too', () => {
   expect(said).toContain('"C6 (ISO 269) or A6 (US trade)"')
   expect(said).toContain('"letter, up to 100 g (figures: read in November 2026; ask the carrier)"')
 })
+
+test.each([
+  [
+    'de',
+    'C6 (ISO 269) oder A6 (US-Handel)',
+    'Brief, bis 100 g (Stand: gelesen im November 2026; bei der Post nachfragen)',
+    'USA: maschinenfähiger Brief, Großbritannien: Brief',
+  ],
+  [
+    'fr',
+    'C6 (ISO 269) ou A6 (commerce américain)',
+    'lettre, jusqu’à 100 g (données : lu en novembre 2026 ; demander à la poste)',
+    'États-Unis : lettre mécanisable, Royaume-Uni : lettre',
+  ],
+  [
+    'es',
+    'C6 (ISO 269) o A6 (comercio de EE. UU.)',
+    'carta, hasta 100 g (datos: consultado en noviembre de 2026; preguntar en Correos)',
+    'EE. UU.: carta automatizable, Reino Unido: carta',
+  ],
+])('a lesson in `%s` says it in its own words', (lang, fits, uk, all) => {
+  const { tree } = lesson(a6, '1. {card.fits}. {card.posts.uk}. {card.posts}.', `mm\nlang: ${lang}`)
+  // Which of the spaces that hold words together stands before a mark is not looked at here.
+  const said = JSON.stringify(tree).replace(/[\u00a0\u202f]/g, ' ')
+  expect(said).toContain(`"${fits}"`)
+  expect(said).toContain(`"${uk}"`)
+  expect(said).toContain(`"${all}`)
+  expect(said).not.toMatch(/letter|carrier|US trade|figures/)
+})
+
+test('why it is dearer is told with the decimals of the language', () => {
+  const square = 'fold: side\nclosed: 125 x 125 mm\nbase: {stock: card, caliper: 0.3 mm}\nenvelope: diagonal'
+  const { tree } = lesson(square, '1. {card.posts.us}.', 'mm\nlang: de')
+  expect(JSON.stringify(tree)).toContain('(quadratisch, mindestens 1,3-mal so lang wie hoch), bis 3 1/2 oz')
+})

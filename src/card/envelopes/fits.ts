@@ -1,7 +1,6 @@
-import { listOf } from '../../length/finding.ts'
 import { type Length, minus, plus, type Size, shorter, times, zero } from '../../length/length.ts'
 import { tooDeep } from './checks.ts'
-import { fullName, type Series, type StandardEnvelope, standardEnvelopes } from './standard.ts'
+import { type Series, type StandardEnvelope, standardEnvelopes } from './standard.ts'
 
 /** A standard envelope that takes a card. */
 export interface Fit {
@@ -48,14 +47,4 @@ export function snuggest(fits: readonly Fit[], series: Series): Fit[] {
   const own = fits.filter(({ envelope }) => envelope.series === series)
   const easy = own.findIndex(({ tight }) => !tight)
   return easy < 0 ? own : own.slice(0, easy + 1)
-}
-
-/** `C6 (ISO 269), A2 (US trade, tight) or A6 (US trade)`: the smallest that fit, of each series. */
-export function fitsText(fits: readonly Fit[]): string {
-  const names = (['ISO 269', 'US trade'] as const)
-    .flatMap((series) => snuggest(fits, series))
-    .map(({ envelope, tight }) =>
-      tight ? `${envelope.name} (${envelope.series}, tight)` : fullName(envelope),
-    )
-  return names.length > 0 ? listOf(names, 'or') : 'no standard envelope'
 }
