@@ -1,3 +1,4 @@
+import { circlesOf } from './layer-circles.ts'
 import type { Clash, LayerProblem, Rule } from './layer-problem.ts'
 
 /** Assignments tried before a search gives up; a card needs a handful. */
@@ -17,6 +18,7 @@ export interface SearchReport {
  */
 export function* layerOrdersOf(problem: LayerProblem, report?: SearchReport): Generator<Int8Array> {
   const { pairs, rules } = problem
+  const circles = circlesOf(problem)
   const value = new Int8Array(pairs.length).fill(-1)
   const trail: number[] = []
   const touching: Rule[][] = pairs.map(() => [])
@@ -26,15 +28,23 @@ export function* layerOrdersOf(problem: LayerProblem, report?: SearchReport): Ge
     value[literal >> 1] = Number(truth) ^ (literal & 1)
     trail.push(literal >> 1)
   }
+  const blame = (rule: Rule | undefined): false => {
+    if (rule) report?.blame.set(rule, (report.blame.get(rule) ?? 0) + 1)
+    return false
+  }
   const holds = (rule: Rule): boolean => {
     const verdict = check(rule, value)
-    if (verdict === 'broken') report?.blame.set(rule, (report.blame.get(rule) ?? 0) + 1)
-    else if (verdict) set(verdict.literal, verdict.truth)
-    return verdict !== 'broken'
+    if (verdict === 'broken') return blame(rule)
+    if (verdict) set(verdict.literal, verdict.truth)
+    return true
   }
   const settled = (from: number): boolean => {
-    for (let at = from; at < trail.length; at++)
-      for (const rule of touching[trail[at] ?? 0] ?? []) if (!holds(rule)) return false
+    for (let at = from; at < trail.length; at++) {
+      const pair = trail[at] ?? 0
+      for (const rule of touching[pair] ?? []) if (!holds(rule)) return false
+      const round = circles.settle(pair, value, set)
+      if (round !== undefined) return blame(circles.ruleOf(round))
+    }
     return true
   }
   let tries = 0
@@ -69,11 +79,6 @@ function check({ kind, literals }: Rule, value: Int8Array): Verdict {
     if (v >= 0) trues += v ^ (literal & 1)
     else if (open >= 0) return undefined
     else open = literal
-  }
-  if (kind === 'mixed') {
-    const known = literals.length - (open >= 0 ? 1 : 0)
-    if (trues !== 0 && trues !== known) return undefined
-    return open < 0 ? 'broken' : { literal: open, truth: trues === 0 }
   }
   const missing = (trues % 2 === 1) !== (kind === 'odd')
   if (open >= 0) return { literal: open, truth: missing }

@@ -17,7 +17,7 @@ export function layerProblemOf(layout: Layout): LayerProblem {
   addFolds(layout, builder)
   addBonds(layout, builder)
   for (const slice of layout.slices) addCreases(layout, slice, builder)
-  addTransitivity(builder, groups)
+  addTransitivity(layout, builder)
   return builder.problem()
 }
 
@@ -101,10 +101,17 @@ const apart = (values: readonly number[]): number[] =>
 
 const near = (x: number, y: number): boolean => Math.abs(x - y) < 1e-6
 
-function addTransitivity({ add, inFront }: ProblemBuilder, groups: readonly (readonly number[])[]): void {
+/**
+ * Of three plates on each other none goes round in a circle. Three of one body need no rule: the height at which each is
+ * stuck on says their order already.
+ */
+function addTransitivity({ assembly: { plates }, groups }: Layout, { noCircle }: ProblemBuilder): void {
+  const bodies = plates.map(({ body }) => body)
   for (const shapes of groups)
     for (const [x, i] of shapes.entries())
       for (const [y, j] of shapes.entries())
-        for (const k of shapes.slice(Math.max(x, y) + 1))
-          if (x < y) add('mixed', [inFront(i, j), inFront(j, k), inFront(k, i)], { plates: [i, k] })
+        if (x < y) {
+          const body = bodies[i] === bodies[j] ? bodies[i] : undefined
+          for (const k of shapes.slice(y + 1)) if (body === undefined || bodies[k] !== body) noCircle(i, j, k)
+        }
 }

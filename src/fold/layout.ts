@@ -69,9 +69,8 @@ function creaseOf(
 
 /** Sets of shapes that lie on each other, without sets that are part of a larger one. */
 export function groupsIn(slices: readonly Slice[]): (readonly number[])[] {
-  const sets = new Map<string, readonly number[]>()
-  for (const { cells } of slices) for (const { shapes } of cells) sets.set(shapes.join(), shapes)
-  const all = [...sets.values()].sort((a, b) => b.length - a.length)
+  const sets = new Set(slices.flatMap(({ cells }) => cells.map(({ shapes }) => shapes)))
+  const all = [...sets].sort((a, b) => b.length - a.length)
   const largest: (readonly number[])[] = []
   for (const one of all)
     if (!largest.some((other) => one.every((shape) => other.includes(shape)))) largest.push(one)

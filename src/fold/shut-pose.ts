@@ -3,7 +3,7 @@ import { type Affine, after, apply, applyLinear, determinant, identity, type Who
 import type { BodyPlate } from './assembly.ts'
 import type { Closed, Laid, Placement } from './pose.ts'
 import type { Shut } from './shut.ts'
-import { cellsOf, mapOf, type Pile, type PileCell } from './thickness.ts'
+import { cellsOf, mapOf, type Pile, type PileCell, type PileSheet } from './thickness.ts'
 import { lengthOf } from './whole.ts'
 
 /**
@@ -100,13 +100,19 @@ function pileOf({ layout: { assembly, closing, faceUp }, order }: Shut, toMm: (p
 function heightsOf({ model, order }: Pile, cells: readonly PileCell[]): Map<number, number> {
   const thin = (n: number): number => n / Number(model.thinPerMm)
   const half = (plate: number): number => thin(model.plates[plate]?.caliper ?? 0) / 2
+  // Cells that have the same sheets share one list of them.
+  const under = new Map<number, { own: PileSheet; next: PileSheet | undefined }[]>()
+  for (const sheets of new Set(cells.map((cell) => cell.sheets)))
+    for (const [at, own] of sheets.entries()) {
+      const known = under.get(own.plate) ?? []
+      known.push({ own, next: sheets[at + 1] })
+      under.set(own.plate, known)
+    }
   const heights = new Map<number, number>()
   for (const plate of [...order].reverse()) {
-    const bottoms = cells.flatMap(({ sheets }) => {
-      const at = sheets.findIndex((sheet) => sheet.plate === plate)
-      const [own, next] = [sheets[at], sheets[at + 1]]
+    const bottoms = (under.get(plate) ?? []).map(({ own, next }) => {
       const below = next ? (heights.get(next.plate) ?? 0) + half(next.plate) : 0
-      return own ? [below + thin(own.behind)] : []
+      return below + thin(own.behind)
     })
     heights.set(plate, Math.max(0, ...bottoms) + half(plate))
   }

@@ -5,7 +5,7 @@ export type Shape = readonly (readonly (readonly [u: number, v: number])[])[]
 export interface Cell {
   readonly from: number
   readonly to: number
-  /** The shapes that cover it, in ascending order. */
+  /** The shapes that cover it, in ascending order. Cells that the same shapes cover have the same list. */
   readonly shapes: readonly number[]
   /** The edges that it begins and ends at. */
   readonly edges: readonly [Edge, Edge]
@@ -30,6 +30,13 @@ const sliver = 1e-6
  */
 export function slicesOf(shapes: readonly Shape[], cuts: readonly number[]): Slice[] {
   const edges = shapes.map(edgesOf)
+  const lists = new Map<string, readonly number[]>()
+  const listed = (list: readonly number[]): readonly number[] => {
+    const key = list.join()
+    const known = lists.get(key) ?? list
+    lists.set(key, known)
+    return known
+  }
   const corners = [...edges.flat().flatMap(([, v0, , v1]) => [v0, v1]), ...crossings(edges), ...cuts]
   return pairsOf(distinct(corners, (v) => v)).flatMap(([low, high]) => {
     const v = (low + high) / 2
@@ -42,10 +49,9 @@ export function slicesOf(shapes: readonly Shape[], cuts: readonly number[]): Sli
     )
     const cells = pairsOf(ends).flatMap(([start, end]): Cell[] => {
       const [from, to] = [start.u, end.u]
-      const over = stretches
-        .filter((s) => s.from.u < to - sliver && s.to.u > from + sliver)
-        .map((s) => s.shape)
-      return over.length > 0 ? [{ from, to, shapes: over, edges: [start.edge, end.edge] }] : []
+      const over: number[] = []
+      for (const s of stretches) if (s.from.u < to - sliver && s.to.u > from + sliver) over.push(s.shape)
+      return over.length > 0 ? [{ from, to, shapes: listed(over), edges: [start.edge, end.edge] }] : []
     })
     return cells.length > 0 ? [{ v, low, high, cells }] : []
   })

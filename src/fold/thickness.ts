@@ -17,22 +17,29 @@ export interface Pile {
   readonly pads: readonly Shape[]
 }
 
+/** A sheet in a cell. */
+export interface PileSheet {
+  /** Its place in the model's plates. */
+  readonly plate: number
+  /** The foam and pads behind it, in the model's thin units. */
+  readonly behind: number
+}
+
 /** A cell of the map with its thicknesses counted in the model's thin units. */
 export interface PileCell {
   readonly outline: MapCell['outline']
   /** Foam and pads in front of all sheets. */
   readonly before: number
-  /** Places in the model's plates, from front to back, and the foam and pads behind each. */
-  readonly sheets: readonly { readonly plate: number; readonly behind: number }[]
+  /** From front to back. Cells with the same sheets have the same list. */
+  readonly sheets: readonly PileSheet[]
 }
 
 /** Cuts a pile into cells that have the same sheets and pads everywhere. */
 export function cellsOf(pile: Pile): PileCell[] {
-  const stacks = new Map<string, Omit<PileCell, 'outline'>>()
+  const stacks = new Map<Cell['shapes'], Omit<PileCell, 'outline'>>()
   const stackIn = ({ shapes }: Cell) => {
-    const key = shapes.join()
-    const stack = stacks.get(key) ?? stackOf(pile, shapes)
-    stacks.set(key, stack)
+    const stack = stacks.get(shapes) ?? stackOf(pile, shapes)
+    stacks.set(shapes, stack)
     return stack
   }
   return slicesOf([...pile.shapes, ...pile.pads], []).flatMap((slice) =>
@@ -68,18 +75,21 @@ export function mapOf(model: Model, cells: readonly PileCell[]): MapCell[] {
     lengths.set(n, known)
     return known
   }
+  const caliper = (plate: number): number => model.plates[plate]?.caliper ?? 0
+  const mapped = (sheets: readonly PileSheet[]): readonly MappedSheet[] =>
+    sheets.map(({ plate, behind }) => ({
+      plate: model.plates[plate]?.name ?? '',
+      caliper: length(caliper(plate)),
+      behind: length(behind),
+    }))
+  // A pile of many layers has many more cells than stacks: each stack is told once.
+  const stacks = new Map<readonly PileSheet[], Omit<MapCell, 'outline'>>()
   return cells.map(({ outline, before, sheets }) => {
-    const caliper = (plate: number) => model.plates[plate]?.caliper ?? 0
-    return {
-      outline,
-      sheets: sheets.map(
-        ({ plate, behind }): MappedSheet => ({
-          plate: model.plates[plate]?.name ?? '',
-          caliper: length(caliper(plate)),
-          behind: length(behind),
-        }),
-      ),
+    const stack = stacks.get(sheets) ?? {
+      sheets: mapped(sheets),
       thickness: length(sheets.reduce((sum, { plate, behind }) => sum + caliper(plate) + behind, before)),
     }
+    stacks.set(sheets, stack)
+    return { outline, ...stack }
   })
 }
