@@ -25,6 +25,8 @@ export interface Action {
    * (`the picture`), by a word for several pieces (`all the layers`), or it is glue or tape that is put somewhere.
    */
   readonly says: 'name' | 'pronoun' | 'nothing' | 'other' | 'several' | 'glue'
+  /** Whether a piece is only turned or held, so that it can be cut or scored. */
+  readonly turns?: true
   /** The last of the words that are no name. */
   readonly noun?: string
 }

@@ -19,6 +19,7 @@ export function actionsInSentence(sentence: Sentence, mentions: readonly Mention
       {
         // Pressed on something it is put there; else it was there before.
         kind: verb.kind === 'press' ? (roles.onto.length > 0 ? 'lay' : 'handle') : verb.kind,
+        ...(turning.test(words[verb.at]?.text ?? '') && { turns: true }),
         sentence,
         start: words[verb.at]?.start ?? 0,
         end: (region.at(-1) ?? words[verb.at])?.end ?? 0,
@@ -27,6 +28,8 @@ export function actionsInSentence(sentence: Sentence, mentions: readonly Mention
     ]
   })
 }
+
+const turning = /^(?:turn|flip|rotate|hold)/
 
 /** Where the words behind a verb begin: in `cut out the lamp` behind `out`, which is part of it. */
 const behind = (words: readonly Word[], at: number): number =>

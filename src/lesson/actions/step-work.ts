@@ -22,7 +22,7 @@ export function withWork(steps: readonly Step[], { actions, cuts, pieceOf }: Cou
     return {
       cuts: own.some(isCutFromSheet),
       scores: own.some(isScored),
-      more: !own.some(isWork) || own.some((action) => !isWork(action) && !isTurning(action)),
+      more: !own.some(isWork) || own.some((action) => !isWork(action) && !action.turns),
     }
   }
   return steps.map((step) => {
@@ -34,7 +34,3 @@ export function withWork(steps: readonly Step[], { actions, cuts, pieceOf }: Cou
 /** What is cut away from an envelope later on is not its sheet. */
 const saysItsSheet = ({ measures }: Action['sentence']): boolean =>
   measures.some(({ paths }) => paths.some((path) => path.includes('envelope') && path.at(-1) === 'sheet'))
-
-/** The sheet is only turned, so that it can be cut or scored. */
-const isTurning = ({ kind, sentence, start }: Action): boolean =>
-  kind === 'handle' && /^(?:turn|flip|rotate|hold)/i.test(sentence.words.slice(start))

@@ -2,7 +2,10 @@ import { hasErrors } from '../../length/finding.ts'
 import { once } from '../../length/once.ts'
 import { actionsOf } from '../actions/actions.ts'
 import { courseOf } from '../actions/course.ts'
+import { deedsIn } from '../actions/deeds/deed-words.ts'
+import { deedsOf } from '../actions/deeds/deeds-of.ts'
 import type { FilledLesson, Lesson } from '../lesson.ts'
+import { localMentionFinder } from '../prose/local-mentions.ts'
 import { type Mention, mentionFinder } from '../prose/mentions.ts'
 import { namedIn } from '../prose/named.ts'
 import type { Sentence } from '../prose/sentence.ts'
@@ -16,7 +19,7 @@ export function proseOf({
   filled,
 }: {
   readonly lesson: Pick<Lesson, 'source' | 'findings'>
-  readonly filled: Pick<FilledLesson, 'tree' | 'cards' | 'frontMatter'>
+  readonly filled: Pick<FilledLesson, 'tree' | 'cards' | 'frontMatter' | 'wording'>
 }): Prose {
   const sentences = once(() => sentencesOf(filled.tree, lesson.source))
   const named = once(() => namedIn(filled.cards.map(({ card }) => card)))
@@ -31,14 +34,24 @@ export function proseOf({
     const said = canBeFollowed({ lesson, filled }, sentences()) ? sentences() : []
     return courseOf(said, named(), actionsOf(said, mentions))
   })
-  return { sentences, named, mentions, course }
+  const deeds = once(() => {
+    const words = deedsIn(filled.wording.locale)
+    if (!words) return course()
+    const said = isWithoutMistakes({ lesson }, sentences()) ? sentences() : []
+    return courseOf(said, named(), deedsOf(said, localMentionFinder(named(), filled.wording), words))
+  })
+  return { sentences, named, mentions, course, deeds }
 }
 
-/** In English, and without a mistake that may hide what a step speaks of. */
 const canBeFollowed = (
   { lesson, filled }: Parameters<typeof proseOf>[0],
   sentences: readonly Sentence[],
+): boolean => isInEnglish({ filled }) && isWithoutMistakes({ lesson }, sentences)
+
+/** Without a mistake that may hide what a step speaks of. */
+const isWithoutMistakes = (
+  { lesson }: Pick<Parameters<typeof proseOf>[0], 'lesson'>,
+  sentences: readonly Sentence[],
 ): boolean =>
-  isInEnglish({ filled }) &&
   !hasErrors(lesson.findings) &&
   sentences.every(({ measures }) => measures.every(({ node }) => node.text !== undefined))

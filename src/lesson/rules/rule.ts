@@ -30,6 +30,8 @@ export interface Prose {
   readonly mentions: FindMentions
   /** How the making of the cards goes. It has nothing for a lesson that is not in English, or whose measures have mistakes. */
   readonly course: () => Course
+  /** The same, in any language that has words for what is done: less is read of it than of English. */
+  readonly deeds: () => Course
 }
 
 /** What the manual says of one rule. */
