@@ -1,7 +1,7 @@
 import { listOf } from '../../length/finding.ts'
 import type { Sentence } from '../prose/sentence.ts'
 import { askedIn, listedIn } from '../tools/needed.ts'
-import { serves } from '../tools/vocabulary.ts'
+import { serves, toolWords } from '../tools/vocabulary.ts'
 import { asksFor, type Work } from '../tools/work.ts'
 import { isInEnglish } from './in-english.ts'
 import { type Rule, type RuleInput, startOf } from './rule.ts'
@@ -22,7 +22,7 @@ export const unlistedTool: Rule = {
     },
   ],
   find: (input) => {
-    if (!isInEnglish(input)) return []
+    if (!isInEnglish(input) && !toolWords[input.filled.wording.locale]) return []
     if (!input.lesson.supplies) return withoutList(input)
     const listed = listedIn(input.filled)
     const missing = askedBy(input).filter(({ tool }) => !listed.some((had) => serves(had, tool)))
@@ -41,7 +41,8 @@ export const unlistedTool: Rule = {
 const isDone = ({ step, callout, kind }: Sentence): boolean =>
   step !== undefined && kind !== 'heading' && (callout === undefined || callout === 'tip')
 
-const askedBy = ({ prose }: RuleInput) => askedIn(prose.sentences().filter(isDone), prose.mentions)
+const askedBy = ({ prose, filled }: RuleInput) =>
+  askedIn(prose.sentences().filter(isDone), prose.mentions, filled.wording.locale)
 
 const basic = [
   ['cut', 'scissors'],
@@ -56,9 +57,11 @@ function withoutList(input: RuleInput) {
   )
   if (told || input.filled.cards.length === 0) return []
   const said = input.prose.sentences().filter(isDone)
-  const asked = askedBy(input).map(({ tool }) => tool.name)
+  const asked = askedBy(input).map(({ tool, sentence: { words }, start, end }) =>
+    isInEnglish(input) ? tool.name : words.slice(start, end),
+  )
   const worked = basic
-    .filter(([work]) => said.some(({ words }) => asksFor(work, words)))
+    .filter(([work]) => isInEnglish(input) && said.some(({ words }) => asksFor(work, words)))
     .map(([, name]) => name)
   const names = [...new Set(asked.length > 0 ? asked : worked)].map((name) => `\`${name}\``)
   if (names.length === 0) return []

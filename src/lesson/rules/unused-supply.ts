@@ -24,9 +24,9 @@ export const unusedSupply: Rule = {
       .sentences()
       .filter(({ step, callout }) => step !== undefined || callout !== undefined)
     const text = sentences.map(({ words }) => words).join('\n')
-    const asked = askedIn(sentences, prose.mentions)
+    const asked = askedIn(sentences, prose.mentions, filled.wording.locale)
     const isNeeded = (item: string): boolean => {
-      const tools = toolsIn(item)
+      const tools = toolsIn(item, filled.wording.locale)
       if (tools.length === 0) return sharesWord(item, text)
       return tools.some(
         ({ tool }) =>
