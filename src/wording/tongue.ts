@@ -14,21 +14,29 @@ interface Tongue {
 }
 
 /** Made once for each language, for messages are read when they are first said. */
-const tongues = new Map<Locale, Tongue>()
+const tongues = new Map<string, Tongue>()
 
 /** The messages, lists and decimal sign of a language. Lists and the sign are those of Unicode's locale data (CLDR). */
-export function tongueOf(locale: Locale): Tongue {
-  const known = tongues.get(locale)
+export const tongueOf = (locale: Locale): Tongue => tongueFor(locale)
+
+/** The same of a language tag (BCP 47); British English in a language whose words are not known. */
+export function tongueFor(lang: string): Tongue {
+  const known = tongues.get(lang)
   if (known) return known
-  const tongue = makeTongue(locale)
-  tongues.set(locale, tongue)
+  const tongue = makeTongue(lang)
+  tongues.set(lang, tongue)
   return tongue
 }
 
-/** The same of a language tag (BCP 47); British English in a language whose words are not known. */
-export const tongueFor = (lang: string): Tongue => tongueOf(localeFor(lang))
+/** German as it is spelt in Switzerland and Liechtenstein has no `ß`. What is put into a message stays as it is. */
+function spelt(text: string, lang: string): string {
+  if (!text.includes('ß')) return text
+  const { region = '' } = new Intl.Locale(lang)
+  return region === 'CH' || region === 'LI' ? text.replaceAll('ß', 'ss') : text
+}
 
-function makeTongue(locale: Locale): Tongue {
+function makeTongue(lang: string): Tongue {
+  const locale = localeFor(lang)
   const read = new Map<MessageKey, ReturnType<typeof readMessage>>()
   const lists = {
     and: once(() => new Intl.ListFormat(locale, { type: 'conjunction' })),
@@ -41,7 +49,7 @@ function makeTongue(locale: Locale): Tongue {
   )
   return {
     say: (key, values = {}) => {
-      const write = read.get(key) ?? readMessage(messageOf(locale, key), locale)
+      const write = read.get(key) ?? readMessage(spelt(messageOf(locale, key), lang), locale)
       read.set(key, write)
       return write(values)
     },
@@ -62,23 +70,24 @@ function makeTongue(locale: Locale): Tongue {
  * it: `bar 2 left tab`, `panel 4`. A layer that is on several panels is named after each: `picture on panel 4`; what
  * belongs to one of several cards may be, too: `box.lid`. Any other name is one that the lesson has given, and is in its language already.
  */
-export function ownName(locale: Locale, name: string): string {
-  const own = known(locale, name)
+export function ownName(lang: string, name: string): string {
+  const own = known(lang, name)
   if (own !== undefined) return own
   const [, card, ofCard] = /^([^.]+)\.(.+)$/.exec(name) ?? []
-  if (card !== undefined && ofCard !== undefined) return `${card}.${ownName(locale, ofCard)}`
+  if (card !== undefined && ofCard !== undefined) return `${card}.${ownName(lang, ofCard)}`
   const [, piece, panel] = /^(.+?) on (.+)$/.exec(name) ?? []
   if (piece === undefined || panel === undefined) return name
-  return tongueOf(locale).say('figures.piece-on-panel', {
-    piece: ownName(locale, piece),
-    panel: ownName(locale, panel),
+  return tongueFor(lang).say('figures.piece-on-panel', {
+    piece: ownName(lang, piece),
+    panel: ownName(lang, panel),
   })
 }
 
 /** A name of the catalogue; undefined when it has none like that. */
-function known(locale: Locale, name: string): string | undefined {
-  const names = ownNames(locale)
-  const at = (key: string): string | undefined => (Object.hasOwn(names, key) ? names[key] : undefined)
+function known(lang: string, name: string): string | undefined {
+  const names = ownNames(localeFor(lang))
+  const at = (key: string): string | undefined =>
+    Object.hasOwn(names, key) ? spelt(names[key] ?? '', lang) : undefined
   const [number] = /\d+/.exec(name) ?? []
   if (number === undefined) return at(name)
   const kind = at(name.replace(/ \d+$/, ''))

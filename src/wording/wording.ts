@@ -5,7 +5,7 @@ import { inches, type Length, type Size, type Unit } from '../length/length.ts'
 import type { MessageKey } from './catalogue.ts'
 import { type Locale, localeFor } from './locales.ts'
 import type { MessageValues } from './message.ts'
-import { type Last, ownName, tongueOf } from './tongue.ts'
+import { type Last, ownName, tongueFor } from './tongue.ts'
 
 /** How a print speaks: its language, with all that is fixed or generated in it, and the unit of its measures. */
 export interface Wording {
@@ -44,7 +44,7 @@ export interface Wording {
  */
 export function wordingOf(lang: string, unit: Unit): Wording {
   const locale = localeFor(lang)
-  const { say, list, pointed } = tongueOf(locale)
+  const { say, list, pointed } = tongueFor(lang)
   const bare = (x: Length): string => pointed(formatBare(x, unit))
   const withUnit = (number: string): string =>
     say('measures.with-unit', { number, unit: say(`measures.${unit}`) })
@@ -54,7 +54,7 @@ export function wordingOf(lang: string, unit: Unit): Wording {
     unit,
     in: (other) => (other === unit ? wording : wordingOf(lang, other)),
     say,
-    name: (name) => ownName(locale, name),
+    name: (name) => ownName(lang, name),
     list,
     number: (x) => pointed(formatNumber(x, unit)),
     bare,

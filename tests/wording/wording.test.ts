@@ -1,6 +1,8 @@
-import { expect, test } from 'vitest'
+import { describe, expect, test } from 'vitest'
 import { inches, mm } from '../../src/length/length.ts'
+import { type MessageKey, messageKeys, messageOf } from '../../src/wording/catalogue.ts'
 import { locales } from '../../src/wording/locales.ts'
+import { de } from '../../src/wording/messages/de.ts'
 import { wordingOf } from '../../src/wording/wording.ts'
 
 test.each([
@@ -33,4 +35,31 @@ test('a name of foldlore is said in the language, and a name of the lesson stays
 test('a language without words speaks English, and keeps its own tag', () => {
   const { lang, locale } = wordingOf('nl', 'mm')
   expect([lang, locale]).toEqual(['nl', 'en-GB'])
+})
+
+describe('German as Switzerland spells it', () => {
+  const keys = messageKeys() as MessageKey[]
+  const [swiss, german] = [wordingOf('de-CH', 'mm'), wordingOf('de', 'mm')]
+
+  test('has no ß in any message, and what is put in keeps it', () => {
+    expect(swiss.say('kit.size')).toBe('Grösse')
+    expect(wordingOf('de-LI', 'mm').say('kit.size')).toBe('Grösse')
+    expect([german.say('kit.size'), wordingOf('de-AT', 'mm').say('kit.size')]).toEqual(['Größe', 'Größe'])
+    expect(swiss.say('kit.title', { title: 'Straße' })).toContain('Straße')
+    const sharp = keys.filter((key) => messageOf('de', key).includes('ß'))
+    expect(sharp.length).toBeGreaterThan(10)
+  })
+
+  test('says the names of foldlore so, and leaves those of the lesson', () => {
+    const own = Object.entries(de.names).filter(([, name]) => name.includes('ß'))
+    expect(own.length).toBeGreaterThan(0)
+    for (const [name, said] of own) expect(swiss.name(name)).toBe(said.replaceAll('ß', 'ss'))
+    expect(swiss.name('Straße')).toBe('Straße')
+  })
+
+  // A choice within a message is found by its name, which must not be spelt anew.
+  test('chooses in a message as German does', () => {
+    for (const key of keys)
+      expect(messageOf('de', key).match(/[\p{L}_]*ß[\p{L}_]*(?=\s*\{)/gu) ?? []).toEqual([])
+  })
 })

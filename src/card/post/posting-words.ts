@@ -5,7 +5,7 @@ import { dateWords, missWords } from './words.ts'
 
 /** A class of letters has the name that its post gives it; in other languages it is said what that is. */
 export const classWords = ({ name }: Pick<Posting, 'name'>, { say }: Pick<Wording, 'say'>): string =>
-  say('kit.letter-class', { kind: name.replaceAll(/[ -]/g, '_'), name })
+  say('kit.letter-class', { kind: name.replaceAll(/[ -]/g, '_').replaceAll('ß', 'ss'), name })
 
 /** `large letter (6 mm thick, at most 5 mm), up to 750 g (figures: 2022; ask the carrier)`. */
 export function postingWords(posting: Posting, wording: Wording): string {
