@@ -1,5 +1,4 @@
-import { mustCover } from '../length/grid.ts'
-import { inches, mm, over, part, shorter } from '../length/length.ts'
+import { inches, shorter } from '../length/length.ts'
 import type { Wording } from '../wording/wording.ts'
 import type { Kit } from './kit.ts'
 import type { KitLetters, KitPiece } from './kit-pieces.ts'
@@ -8,6 +7,7 @@ import type { KitSupply } from './kit-supply.ts'
 import { count, type Listing, measure, type Section, withoutEmptyColumns, words } from './listing.ts'
 import type { Quantity } from './needs.ts'
 import { quantityText } from './quantity-text.ts'
+import { reelText } from './reel.ts'
 
 /** A kit list as tables: in each kit, on the tables, with the tutor, what to cut of each stock, what to buy. */
 export function kitListing(kit: Kit): Listing {
@@ -94,11 +94,8 @@ export function pieceWords({ item, card }: { item: string; card?: string }, word
   return card ? wording.say('kit.piece-of-card', { piece, card: wording.name(card) }) : piece
 }
 
-/** A long length in the unit that rolls are sold in, rounded up to a tenth so that it is never too little. */
-function longer(need: Quantity, wording: Wording): string {
-  if (need.kind !== 'length') return ''
-  const [unit, whole] = wording.unit === 'in' ? ['yd', inches(36)] : ['m', mm(1000)]
-  if (shorter(need.length, whole)) return ''
-  const number = wording.in('mm').number(over(mustCover(need.length, part(whole, 10)), whole))
-  return wording.say('measures.with-unit', { number, unit })
-}
+/** A long length in inches in yards too, rounded up to a tenth so that it is never too little. */
+const longer = (need: Quantity, wording: Wording): string =>
+  need.kind !== 'length' || wording.unit === 'mm' || shorter(need.length, inches(36))
+    ? ''
+    : reelText(need.length, 'yd', 'up', wording)

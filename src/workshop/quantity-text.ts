@@ -1,6 +1,7 @@
 import { areaInWords, countInWords, doseInWords } from '../lesson/amount-words.ts'
 import type { Wording } from '../wording/wording.ts'
 import type { Quantity } from './needs.ts'
+import { stretchText } from './reel.ts'
 
 /** How much, as a list says it. */
 export function quantityText(amount: Quantity, wording: Wording): string {
@@ -8,7 +9,7 @@ export function quantityText(amount: Quantity, wording: Wording): string {
     case 'count':
       return countInWords(amount, wording)
     case 'length':
-      return wording.length(amount.length)
+      return stretchText(amount.length, wording)
     case 'area':
       return areaInWords(amount.area, wording)
     case 'dose':

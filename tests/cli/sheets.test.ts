@@ -83,7 +83,7 @@ test('kit lists what to buy of a class file, with the sheets and what they cost'
   expect(code).toBe(0)
   expect(out).toMatch(/dark blue card, 12 × 12 in +3 +3 +£1\.50\n/)
   // 4 · 5 in of tape for each of 6.
-  expect(out).toMatch(/double-sided tape +120 in +1 +roll of 10 m +£2\.20\n/)
+  expect(out).toMatch(/double-sided tape +3\.05 m +1 +roll of 10 m +£2\.20\n/)
   expect(out).toMatch(/Paper and supplies come to £\d+\.\d\d a head, with the spare kits\./)
   const { out: json } = await foldlore(['kit', 'saturday.yaml', '--json'], files)
   const { buy, people, spare } = JSON.parse(json)

@@ -1,12 +1,11 @@
 import type { Wording } from '../../wording/wording.ts'
 import { amount, count, measure, type Section, words } from '../listing.ts'
-import { quantityText } from '../quantity-text.ts'
 import { isNothing, type Purchase } from './buying.ts'
 import type { ClassKit } from './class-kit.ts'
 import { moneyText } from './money-text.ts'
 import { sheetWords } from './sheet-words.ts'
 import { theRest } from './shopping.ts'
-import { soldText, thereText } from './sold.ts'
+import { besideSold, soldText } from './sold.ts'
 
 /** What to buy, a table for each part of the shop that the class file names, with what it costs there. */
 export const buySections = ({ shopping, wording, currency }: ClassKit): Section[] =>
@@ -32,8 +31,8 @@ export const buySections = ({ shopping, wording, currency }: ClassKit): Section[
       ],
       rows: lines.map((line) => [
         itemText(line, wording),
-        quantityText(line.need, wording),
-        isNothing(line.have) ? '' : thereText(line.have, wording),
+        besideSold(line.need, line.sold, 'up', wording),
+        isNothing(line.have) ? '' : besideSold(line.have, line.sold, 'down', wording),
         line.count === undefined ? '' : String(line.count),
         soldAs(line, wording),
         line.cost === undefined ? '' : moneyText(line.cost, currency, wording),

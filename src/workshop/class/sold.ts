@@ -1,8 +1,9 @@
 import { areaOf } from '../../length/area.ts'
-import type { Length, Size } from '../../length/length.ts'
+import { type Length, mm, type Size, shorter } from '../../length/length.ts'
 import type { Wording } from '../../wording/wording.ts'
 import type { Quantity } from '../needs.ts'
 import { quantityText } from '../quantity-text.ts'
+import { reelText, reelUnit, stretchText } from '../reel.ts'
 
 /** What something is sold in that is weighed, poured or counted in drops. */
 export const containers = ['bottle', 'tube', 'pot', 'can', 'stick'] as const
@@ -41,19 +42,28 @@ export function soldText(sold: Sold, wording: Wording): string {
     case 'container':
       return say('class.container-of', {
         container: sold.container,
-        holds: thereText(sold.holds, wording),
+        holds: quantityText(sold.holds, wording),
       })
   }
 }
 
-/** A length off a roll: in metres when that is plain. */
-export function rollText(length: Length, wording: Wording): string {
-  const metres = length.div(1000)
-  return metres.mul(10).d === 1n
-    ? wording.say('measures.with-unit', { number: wording.in('mm').number(metres), unit: 'm' })
-    : wording.length(length)
+/** The length of a roll: in metres or yards when it is plain in them. */
+function rollText(length: Length, wording: Wording): string {
+  const by = reelUnit(length, wording)
+  return by ? reelText(length, by, 'up', wording) : stretchText(length, wording)
 }
 
-/** What is there, as the shopping list says it. */
-export const thereText = (quantity: Quantity, wording: Wording): string =>
-  quantity.kind === 'length' ? rollText(quantity.length, wording) : quantityText(quantity, wording)
+/** What is needed or there, in the unit of the roll that it is sold as, so that the two can be compared. */
+export function besideSold(
+  quantity: Quantity,
+  sold: Sold | undefined,
+  which: 'up' | 'down',
+  wording: Wording,
+): string {
+  if (quantity.kind !== 'length') return quantityText(quantity, wording)
+  const by = sold?.kind === 'roll' ? reelUnit(sold.length, wording) : undefined
+  const isShort = wording.unit === 'mm' && shorter(quantity.length, mm(1000))
+  return by && !isShort
+    ? reelText(quantity.length, by, which, wording)
+    : stretchText(quantity.length, wording)
+}
