@@ -1,6 +1,6 @@
 import { toHtml } from 'hast-util-to-html'
 import { h } from 'hastscript'
-import type { Column, Listing, Section } from '../workshop/listing.ts'
+import { box, type Column, type Listing, type Section } from '../workshop/listing.ts'
 import { measureHast } from './measure.ts'
 
 /** A list as the body of a printed page, in the words that a theme's style sheet knows. */
@@ -44,10 +44,15 @@ const sectionHast = ({ heading, columns, rows, note }: Section) =>
   ])
 
 /** The first cell of a row says what the row is about. */
-const cell = (text: string, column: Column | undefined, first: boolean) =>
-  first
-    ? h('th', { scope: 'row' }, h('span', { className: ['piece'] }, text))
-    : h('td', { className: column ? classOf(column) : [] }, measureHast(text))
+function cell(text: string, column: Column | undefined, first: boolean) {
+  const hasBox = column?.tick !== undefined && text.startsWith(box)
+  // A box to tick is drawn by the style sheet, since not every font has one; it has a name all the same.
+  const tick = hasBox ? [h('span', { className: ['tick'], role: 'img', ariaLabel: column.tick })] : []
+  const words = hasBox ? text.slice(box.length).trimStart() : text
+  return first
+    ? h('th', { scope: 'row' }, tick, h('span', { className: ['piece'] }, words))
+    : h('td', { className: column ? classOf(column) : [] }, tick, measureHast(words))
+}
 
 const classOf = ({ kind }: Column): string[] =>
   ({ words: [], measure: ['size'], count: ['count'], amount: ['to-the-right'] })[kind]

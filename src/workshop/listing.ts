@@ -2,6 +2,8 @@
 export interface Column {
   readonly head: string
   readonly kind: 'words' | 'measure' | 'count' | 'amount'
+  /** What a box to tick is called for those who do not see it; a column without has none. */
+  readonly tick?: string
 }
 
 /** One table with a heading, and what is to be said below it. */
@@ -25,6 +27,13 @@ export const words = (head: string): Column => ({ head, kind: 'words' })
 export const measure = (head: string): Column => ({ head, kind: 'measure' })
 export const count = (head: string): Column => ({ head, kind: 'count' })
 export const amount = (head: string): Column => ({ head, kind: 'amount' })
+
+/** A column in which some cells begin with a box to tick. */
+export const ticks = (head: string, tick: string): Column => ({ head, kind: 'words', tick })
+
+/** The box to tick, and how a cell begins that has one. */
+export const box = '☐'
+export const toTick = (text: string): string => (text === '' ? box : `${box} ${text}`)
 
 /** The table without the columns that say nothing in any row. */
 export function withoutEmptyColumns(section: Section): Section {

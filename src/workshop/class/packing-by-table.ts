@@ -1,14 +1,14 @@
 import { groupBy } from '../../length/group-by.ts'
 import { countInWords } from '../../lesson/amount-words.ts'
 import type { Wording } from '../../wording/wording.ts'
-import { type Section, words } from '../listing.ts'
+import { type Section, ticks, toTick, words } from '../listing.ts'
 import type { TableKit } from './at-tables.ts'
 import type { KitLabel } from './kit-labels.ts'
 import { tableWords } from './table-words.ts'
 
 /**
  * The packing list table by table: a row for each person with a column for the kit of each lesson, and then what the
- * table shares; the spare kits come last. A cell says what was chosen, and has room to tick.
+ * table shares; the spare kits come last. A cell has a box to tick, and says what was chosen; what is shared has its box before it.
  */
 export function packingByTable(
   labels: readonly KitLabel[],
@@ -18,13 +18,14 @@ export function packingByTable(
   const { say } = wording
   const lessons = groupBy(labels, ({ title }) => title)
   const titles = [...lessons.keys()]
-  const columns = [words(say('class.kit')), ...titles.map(words)]
+  const tick = say('class.to-tick')
+  const columns = [ticks(say('class.kit'), tick), ...titles.map((title) => ticks(title, tick))]
   const kitRows = (kits: readonly KitLabel[]): string[][] =>
     [...groupBy(kits, ({ name }) => name)].map(([name, own]) => [
       name,
       ...titles.map((title) => {
         const kit = own.find((one) => one.title === title)
-        return kit ? kit.chosen.join(', ') : '–'
+        return kit ? toTick(kit.chosen.join(', ')) : '–'
       }),
     ])
   const spare = labels.filter(({ table }) => table === undefined)
@@ -40,7 +41,7 @@ export function packingByTable(
       rows: [
         ...kitRows(labels.filter(({ table }) => table === name)),
         ...shared.map(({ item, amount }) => [
-          amount.kind === 'count' ? `${countInWords(amount, wording)} × ${item}` : item,
+          toTick(amount.kind === 'count' ? `${countInWords(amount, wording)} × ${item}` : item),
           ...titles.map(() => ''),
         ]),
       ],

@@ -1,7 +1,7 @@
 import { groupBy } from '../../length/group-by.ts'
 import type { Wording } from '../../wording/wording.ts'
 import type { Listing, Section } from '../listing.ts'
-import { words } from '../listing.ts'
+import { box, ticks, words } from '../listing.ts'
 import type { TableKit } from './at-tables.ts'
 import type { KitLabel } from './kit-labels.ts'
 import { packingByTable } from './packing-by-table.ts'
@@ -28,8 +28,12 @@ export function packingListing(
 const byLesson = (labels: readonly KitLabel[], { say }: Wording): Section[] =>
   [...groupBy(labels, (label) => label.title)].map(([lesson, kits]) => ({
     heading: lesson,
-    columns: [words(say('class.kit')), words(say('class.chosen')), words(say('class.packed'))],
-    rows: kits.map(({ name, chosen }) => [name, chosen.join(', '), '']),
+    columns: [
+      words(say('class.kit')),
+      words(say('class.chosen')),
+      ticks(say('class.packed'), say('class.to-tick')),
+    ],
+    rows: kits.map(({ name, chosen }) => [name, chosen.join(', '), box]),
     note: say('class.in-each', { contents: kits[0]?.contents.join(', ') ?? '' }),
   }))
 
@@ -49,14 +53,14 @@ export function attendanceListing(title: string, file: Seated, wording: Wording)
         heading: say('class.who-comes'),
         columns: [
           words(say('class.name')),
-          words(say('class.here-now')),
+          ticks(say('class.here-now'), say('class.to-tick')),
           words(say('class.to-know')),
           words(say('class.takes')),
           ...(seating.length > 0 ? [words(say('class.table'))] : []),
         ],
         rows: guests.map(({ name, note = '', takes }, i) => [
           name,
-          '',
+          box,
           note,
           takes.map(own).join(', '),
           ...seating

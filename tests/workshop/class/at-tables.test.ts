@@ -75,9 +75,15 @@ describe('14 people at three tables, worked by hand', () => {
     const { sections } = packingListing('Saturday', kitLabels(file, lessons), kit.tables, kit.wording)
     expect(sections.map(({ heading, rows }) => [heading, rows.map(([first]) => first)])).toEqual([
       ['In each kit', ['Harbour lights']],
-      ['window', ['kit 1', 'kit 2', 'kit 3', 'kit 4', 'kit 5', '2 × ruler', '2 × glue pot', '10 × dots']],
-      ['stove', ['kit 6', 'kit 7', 'kit 8', 'kit 9', '2 × ruler', '2 × glue pot', '10 × dots']],
-      ['door', ['kit 10', 'kit 11', 'kit 12', 'kit 13', 'kit 14', '2 × ruler', '2 × glue pot', '10 × dots']],
+      [
+        'window',
+        ['kit 1', 'kit 2', 'kit 3', 'kit 4', 'kit 5', '☐ 2 × ruler', '☐ 2 × glue pot', '☐ 10 × dots'],
+      ],
+      ['stove', ['kit 6', 'kit 7', 'kit 8', 'kit 9', '☐ 2 × ruler', '☐ 2 × glue pot', '☐ 10 × dots']],
+      [
+        'door',
+        ['kit 10', 'kit 11', 'kit 12', 'kit 13', 'kit 14', '☐ 2 × ruler', '☐ 2 × glue pot', '☐ 10 × dots'],
+      ],
       ['Spare kits, with the tutor', ['spare kit 1', 'spare kit 2']],
     ])
     for (const { columns, rows } of sections) for (const row of rows) expect(row).toHaveLength(columns.length)
@@ -110,11 +116,15 @@ test('a person has one row with the kit of each lesson, what was chosen in it, a
       'window',
       ['kit', 'Harbour lights', 'Tide box'],
       [
-        ['Ada', 'blue card', ''],
-        ['Bo', '', '–'],
+        ['Ada', '☐ blue card', '☐'],
+        ['Bo', '☐', '–'],
       ],
     ],
-    ['Spare kits, with the tutor', ['kit', 'Harbour lights', 'Tide box'], [['spare kit 1', '–', 'red card']]],
+    [
+      'Spare kits, with the tutor',
+      ['kit', 'Harbour lights', 'Tide box'],
+      [['spare kit 1', '–', '☐ red card']],
+    ],
   ])
 })
 

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest'
+import { listingBody } from '../../../src/publish/listing-body.ts'
 import { wordingOf } from '../../../src/wording/wording.ts'
 import { attendanceListing, packingListing } from '../../../src/workshop/class/packing.ts'
 
@@ -11,7 +12,7 @@ const label = (name: string, title = 'Harbour lights', chosen: string[] = []) =>
   contents: ['1 base', '2 side strip'],
 })
 
-test('kits of each lesson stand under what is in them, with room to tick', () => {
+test('kits of each lesson stand under what is in them, each with a box to tick', () => {
   const { sections, intro } = packingListing(
     'Saturday',
     [label('Ada', 'Harbour lights', ['green card']), label('Bo'), label('Ada', 'Tide box')],
@@ -23,12 +24,12 @@ test('kits of each lesson stand under what is in them, with room to tick', () =>
     [
       'Harbour lights',
       [
-        ['Ada', 'green card', ''],
-        ['Bo', '', ''],
+        ['Ada', 'green card', '☐'],
+        ['Bo', '', '☐'],
       ],
       'In each: 1 base, 2 side strip.',
     ],
-    ['Tide box', [['Ada', '', '']], 'In each: 1 base, 2 side strip.'],
+    ['Tide box', [['Ada', '', '☐']], 'In each: 1 base, 2 side strip.'],
   ])
 })
 
@@ -39,8 +40,14 @@ test('the attendance sheet alone says what the teacher must know', () => {
   ]
   expect(attendanceListing('Saturday', { guests, people: 2, tables: [] }, english).sections[0]?.rows).toEqual(
     [
-      ['Ada', '', '', ''],
-      ['Bo', '', 'no latex', 'green card'],
+      ['Ada', '☐', '', ''],
+      ['Bo', '☐', 'no latex', 'green card'],
     ],
   )
+})
+
+test('on paper a box is drawn, and who does not see it is told what it is, in the language of the class', () => {
+  const html = listingBody(packingListing('Samstag', [label('Ada')], [], wordingOf('de', 'mm')))
+  expect(html).toContain('<span class="tick" role="img" aria-label="zum Abhaken"></span></td>')
+  expect(html).not.toContain('☐')
 })
