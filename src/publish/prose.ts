@@ -1,7 +1,7 @@
 import type { ElementContent, Root as HastRoot } from 'hast'
 import { toHtml } from 'hast-util-to-html'
 import { h } from 'hastscript'
-import type { Definition, Heading, Image, ImageReference, Link, Nodes, Root } from 'mdast'
+import type { Definition, Heading, Image, ImageReference, InlineCode, Link, Nodes, Root } from 'mdast'
 import remarkRehype, { type Options } from 'remark-rehype'
 import { visit } from 'unist-util-visit'
 import { VFile } from 'vfile'
@@ -16,6 +16,7 @@ import type {
 import type { Wording } from '../wording/wording.ts'
 import { calloutHast } from './callout.ts'
 import { minutesText } from './facts.ts'
+import { isShort } from './kept.ts'
 import { measureSpan } from './measure.ts'
 
 type Handlers = NonNullable<Options['handlers']>
@@ -102,6 +103,8 @@ const handlers = (context: ProseContext): Record<string, Handler> => ({
       ? h('p', { className: ['minor'] }, h('strong', all(state, node)))
       : h(`h${level}`, all(state, node))
   },
+  inlineCode: (_, { value }: InlineCode) =>
+    h('code', isShort(value) ? { className: ['kept'] } : {}, value.replace(/\r\n?|\n/g, ' ')),
   link: (state, node: Link) =>
     followed.test(node.url) ? h('a', { href: node.url }, all(state, node)) : (all(state, node) as Made),
   linkReference(state, node) {

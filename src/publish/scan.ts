@@ -4,6 +4,7 @@ import { visit } from 'unist-util-visit'
 import type { FilledLesson } from '../lesson/lesson.ts'
 import { linkBytes, longestLink } from '../lesson/link.ts'
 import type { Wording } from '../wording/wording.ts'
+import { isShort } from './kept.ts'
 
 /** Draws the code of a link, whose text alternative has the given id; undefined when the link is too long for one. */
 export type Codes = (link: string, id: string) => Element | undefined
@@ -48,7 +49,7 @@ export function scanHast(
     ...(code ? [h('a', { className: ['scan-picture'], href: link }, code)] : []),
     h('div', { className: ['scan-words'] }, [
       h('p', { className: ['scan-caption'], id: `${id}-caption` }, words),
-      h('p', { className: ['scan-link'] }, h('a', { href: link }, breakable(link))),
+      h('p', { className: ['scan-link'] }, addressHast(link)),
     ]),
   ])
 }
@@ -60,6 +61,10 @@ export function videoHast(link: string, codes: Codes, wording: Wording): Element
 }
 
 const text = (value: string): ElementContent => ({ type: 'text', value })
+
+/** An address in letters; a short one stays on one line. */
+const addressHast = (link: string): Element =>
+  isShort(link) ? h('a', { className: ['kept'], href: link }, link) : h('a', { href: link }, breakable(link))
 
 /** An address that may break behind its slashes and before its other marks, and comes in one piece when it is copied. */
 const breakable = (link: string): ElementContent[] =>

@@ -25,7 +25,12 @@ test('raw HTML of a lesson is left out, its text stays', () => {
 })
 
 test('what only looks like HTML is text', () => {
-  expect(html('A gap \\<b\\> of `<i>`')).toBe('<p>A gap &#x3C;b> of <code>&#x3C;i></code></p>')
+  expect(html('A gap \\<b\\> of `<i>`')).toBe('<p>A gap &#x3C;b> of <code class="kept">&#x3C;i></code></p>')
+})
+
+test('a short line to be typed stays in one piece, a long one may break', () => {
+  expect(html('Write `tongue: 120 mm`.')).toContain('<code class="kept">tongue: 120 mm</code>')
+  expect(html('Write `border: {sides: 1/16 in, ends: 0 in}`.')).toContain('<code>border:')
 })
 
 test.each([

@@ -57,6 +57,12 @@ test('a page with codes is one that everybody can use', async () => {
   for (const width of [1200, 390]) expect(await axeFindings(browser(), html, width)).toEqual([])
 })
 
+test('a short address stays on one line, a long one may break behind its slashes', async () => {
+  const short = await page(lesson('video: https://example.org/kite\n'))
+  expect(short).toContain('<a class="kept" href="https://example.org/kite">https://example.org/kite</a>')
+  expect(await page(lesson(`video: ${links[0]}\n`))).toContain('<wbr>quillhaven/')
+})
+
 test('the address stands in letters beside the code, with its caption', async () => {
   const html = await page(lesson('', `::scan[Watch the *fold*]{link=${links[0]}}`))
   expect(html).toContain('Watch the <em>fold</em>')
