@@ -18,6 +18,13 @@ test.each(names)('no text that comes in as %s is too much', async (name) => {
   expect(tried).toBeGreaterThan(0)
 })
 
+test.each([
+  // Its first word is none, and no word is everywhere.
+  ['names', '.scores.1<b>-5 in'],
+])('a text that was too much as %s once: %j', async (name, text) =>
+  expect(await trial.of(name, text)).toBeUndefined(),
+)
+
 describe('what is looked for', () => {
   const fine = { texts: ['Cut the base.'], findings: [{ rule: 'a', message: 'No', line: 1, column: 1 }] }
 

@@ -58,11 +58,12 @@ function lettersOf(card: Card, named: readonly Named[]): { word: RegExp; names: 
   return names.length > 0 ? [{ word: /(?<!\p{L})letters?(?!\p{L})/giu, names, card }] : []
 }
 
-/** First words of names that are no piece, panel or lettering: `leg`, `stop`. */
+/** First words of names that are no piece, panel or lettering: `leg`, `stop`. A name that begins with a dot has none. */
 function ownersOf(card: Card, named: readonly Named[]): string[] {
   const known = new Set(named.filter((one) => one.card === card).map(({ name }) => name))
   const owners = new Set(card.names.paths().map((path) => path.split('.')[0] ?? ''))
-  return [...owners].filter((owner) => !known.has(owner) && !['closed', 'card', 'part'].includes(owner))
+  const others = ['', 'closed', 'card', 'part']
+  return [...owners].filter((owner) => !known.has(owner) && !others.includes(owner))
 }
 
 /** `door` of `left door` and `right door`, unless something is named `door` itself. */
