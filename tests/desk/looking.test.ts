@@ -296,6 +296,25 @@ describe('the card in space', () => {
     await page.close()
   })
 
+  test('it speaks the language of the lesson, also when that changes', { timeout: slow }, async () => {
+    const page = await deskWith(lesson('deutsch/hafenlichter'))
+    await titled(page, 'Hafenlichter')
+    await page.locator('::-p-aria([name="In space"][role="tab"])').click()
+    const seen = (lang: string) =>
+      page.waitForSelector(`.looking-moving[lang="${lang}"] .looking-stage-3d[data-moment]`)
+    await seen('de')
+    const words = () =>
+      page.$$eval('.looking-play, .looking-said, [data-stop="flat"]', (all) =>
+        all.map((one) => one.textContent),
+      )
+    expect(await words()).toEqual(['Sie steht.', 'Abspielen', 'flach'])
+    await paste(page, lesson('francais/lumieres-du-port'))
+    await seen('fr')
+    expect(await words()).toEqual(['Elle est debout.', 'Lire', 'à plat'])
+    expect(troubleOf(page)).toEqual([])
+    await page.close()
+  })
+
   test('where nothing can be drawn in space it is drawn on paper', { timeout: slow }, async () => {
     const page = await deskWith(lesson('low-tide-z-card'))
     await page.evaluate(() => {

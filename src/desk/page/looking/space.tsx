@@ -8,7 +8,6 @@ import { setInSpace } from './in-space.ts'
 import { Stills } from './stills.tsx'
 
 const turns = ['left', 'right', 'up', 'down', 'nearer', 'farther', 'home'] as const
-const turnWords = { home: 'as it was' } as Readonly<Record<string, string>>
 const stops = ['flat', 'shut', 'standing'] as const
 
 /** The card in space: from the flat sheet to shut and on to standing, to be turned. */
@@ -50,20 +49,21 @@ export function Space({ desk }: { readonly desk: Desk }) {
         still.value = true
       },
     })
-  }, [ready])
+  }, [ready, answer.value?.lang])
 
   const cards = answer.value?.cards ?? []
+  const { lang = 'en', labels } = answer.value ?? {}
   return (
     <section class="looking-space" aria-label="The card in space">
       <p class="looking-hint" role="status">
         {stuck.value && stuckWords(ready)}
       </p>
-      {ready && still.value && <Stills cards={cards} />}
-      {ready && !still.value && (
-        <div ref={root} class="looking-moving">
+      {labels && still.value && <Stills cards={cards} lang={lang} sorry={labels.sorry} />}
+      {labels && !still.value && (
+        <div key={lang} ref={root} class="looking-moving" lang={lang}>
           {cards.length > 1 && (
             <fieldset class="looking-which">
-              <legend>Which card</legend>
+              <legend>{labels.whichCard}</legend>
               {cards.map(({ name }, i) => (
                 <label key={name}>
                   <input
@@ -85,21 +85,22 @@ export function Space({ desk }: { readonly desk: Desk }) {
             // biome-ignore lint/a11y/noNoninteractiveTabindex: the keys turn the card.
             tabIndex={0}
             role="application"
-            aria-label="The card, to be turned with the arrow keys, plus and minus"
+            aria-label={labels.stage}
+            aria-description={labels.keys}
           >
             <div class="looking-names" aria-hidden="true" />
           </div>
           <p class="looking-said" role="status" />
           <div class="looking-way">
             <button type="button" class="looking-play" data-playing="false">
-              Play
+              {labels.play}
             </button>
             <div class="looking-ruler">
-              <input type="range" min="0" max="200" step="1" aria-label="How far it is folded" />
-              <fieldset class="looking-stops" aria-label="Stop at">
+              <input type="range" min="0" max="200" step="1" aria-label={labels.howFar} />
+              <fieldset class="looking-stops" aria-label={labels.stopAt}>
                 {stops.map((stop) => (
                   <button key={stop} type="button" data-stop={stop}>
-                    {stop}
+                    {labels.stops[stop]}
                   </button>
                 ))}
               </fieldset>
@@ -107,15 +108,15 @@ export function Space({ desk }: { readonly desk: Desk }) {
           </div>
           <div class="looking-wishes">
             <fieldset class="looking-turns">
-              <legend>Turn it</legend>
+              <legend>{labels.turnIt}</legend>
               {turns.map((word) => (
                 <button key={word} type="button" data-turn={word}>
-                  {turnWords[word] ?? word}
+                  {labels.turns[word]}
                 </button>
               ))}
             </fieldset>
             <label>
-              <input type="checkbox" class="looking-wants-names" /> names of the panels
+              <input type="checkbox" class="looking-wants-names" /> {labels.names}
             </label>
           </div>
           {cards[shown.value]?.lacks && <p class="looking-lacks">{cards[shown.value]?.lacks}</p>}

@@ -3,10 +3,18 @@ import type { StillCard } from '../../engine/motion.ts'
 import { cleaned } from './clean.ts'
 
 /** What stands for the card in space where nothing can be drawn in it: flat, shut and standing. */
-export function Stills({ cards }: { readonly cards: readonly StillCard[] }) {
+export function Stills({
+  cards,
+  lang,
+  sorry,
+}: {
+  readonly cards: readonly StillCard[]
+  readonly lang: string
+  readonly sorry: string
+}) {
   return (
-    <div class="looking-stills">
-      <p>This browser cannot show the card in space, so here it is drawn.</p>
+    <div class="looking-stills" lang={lang}>
+      <p>{sorry}</p>
       {cards.map((card) => (
         <div key={card.name} class="looking-still-card">
           {cards.length > 1 && <h2>{card.name}</h2>}
