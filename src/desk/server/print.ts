@@ -63,12 +63,18 @@ function oneOf<W extends string>(
   throw new Refused(400, `\`${name}\` is none of ${words.map((one) => `\`${one}\``).join(', ')}`)
 }
 
+/** A PDF, and what its making has shown, as whole sentences. */
+export interface Printed {
+  readonly pdf: Uint8Array
+  readonly notes: readonly string[]
+}
+
 /**
  * Prints a lesson as it is sent. No script runs, nothing is fetched, and pictures come from the lesson's folder only.
  *
  * @throws Refused with the findings when the lesson has errors; what publishing a handout throws.
  */
-export async function printWish(wish: Wish, folder: string, browserPath?: string): Promise<Uint8Array> {
+export async function printWish(wish: Wish, folder: string, browserPath?: string): Promise<Printed> {
   await learnFor(wish.text)
   const { lesson, filled } = lessonAt(wish.text, wish)
   refuseErrors(filled.findings)
@@ -85,11 +91,12 @@ export async function printWish(wish: Wish, folder: string, browserPath?: string
       const settings = { paper, theme, out: 'handout', force: true, html: false, folder: own, browser }
       const { findings } = await publishHandout(filled, settings, sheets)
       refuseErrors(findings)
-      return sheets.read('handout.pdf')
+      return { pdf: await sheets.read('handout.pdf'), notes: findings.flatMap(noteOf) }
     }
     if (wish.what === 'template') {
       const { tracingHtml, tracingPdf } = await import('../../publish/tracing.ts')
-      return await tracingPdf(await tracingHtml(filled, paper, theme, await brandOf()), browser)
+      const html = await tracingHtml(filled, paper, theme, await brandOf())
+      return { pdf: await tracingPdf(html, browser), notes: [] }
     }
     const [
       { sizeChart },
@@ -108,11 +115,17 @@ export async function printWish(wish: Wish, folder: string, browserPath?: string
     const brand = await brandOf()
     const view = { ...sizeChartView(sizeChart(lesson, filled, units, []), filled), ...(brand && { brand }) }
     const html = await sizeChartHtml(view, await loadSizeChartTheme(theme), paper)
-    return await sizeChartPdf(view, html, paper, browser)
+    return { pdf: await sizeChartPdf(view, html, paper, browser), notes: [] }
   } finally {
     await browser.then(stopBrowser, () => {})
   }
 }
+
+/** What only a print shows; all else that is found stands beside the lesson. */
+const noteOf = ({ rule, message, suggestion = '' }: Finding): string[] =>
+  rule === 'too-long-for-one-page'
+    ? [`${message}. ${suggestion.replace('`--theme booklet`', 'the theme `booklet`')}.`]
+    : []
 
 function refuseErrors(findings: readonly Finding[]): void {
   if (!hasErrors(findings)) return

@@ -1,4 +1,5 @@
 import type { IncomingMessage } from 'node:http'
+import { notesHeader } from '../engine/print-notes.ts'
 import type { Answer } from './answer.ts'
 import { bodyOf, checkKind, fieldsOf, optionalText, textField } from './body.ts'
 import type { ListedFile } from './listed.ts'
@@ -68,7 +69,9 @@ export const routes: Readonly<Record<string, Readonly<Record<string, Handler>>>>
       const wish = await wishIn(await json(asked, served))
       // One browser at a time: two would take longer than one after the other.
       const print = () => printWish(wish, served.folder, served.browserPath)
-      return { bytes: await served.turns(' print', print), type: 'application/pdf' }
+      const { pdf, notes } = await served.turns(' print', print)
+      const headers = { [notesHeader]: encodeURIComponent(JSON.stringify(notes)) }
+      return { bytes: pdf, type: 'application/pdf', headers }
     },
   },
 }

@@ -114,7 +114,7 @@ test('a print comes as a PDF, or the reason why not', async () => {
     paper: 'a4',
     theme: 'step-sheet',
   } as const
-  const pdf = await store.print?.(wish)
+  const { pdf } = (await store.print?.(wish)) ?? {}
   expect(pdf?.type).toBe('application/pdf')
   const texts = await pageTexts(await openPdf(new Uint8Array((await pdf?.arrayBuffer()) ?? [])))
   expect(texts.join(' ')).toContain('Low tide')
@@ -124,6 +124,14 @@ test('a print comes as a PDF, or the reason why not', async () => {
     'refused',
     'the lesson has errors, so its numbers cannot be relied on. Cure what is marked in the lesson, then print again',
   ])
+})
+
+test('a print tells that a lesson is too long for the one page of its theme', async () => {
+  const long = { path: 'long.md', what: 'handout', paper: 'a4', theme: 'card' } as const
+  const body = `${small}\n:::caution\n${'Keep the other hand behind the blade. '.repeat(250)}\n:::\n`
+  const made = await store.print?.({ ...long, text: body })
+  expect(made?.notes).toEqual([expect.stringMatching(/goes on to page \d.*the theme `booklet`\.$/)])
+  expect((await store.print?.({ ...long, text: small }))?.notes).toEqual([])
 })
 
 test('what went wrong is told by kind and in words', async () => {

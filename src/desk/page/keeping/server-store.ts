@@ -1,3 +1,4 @@
+import { notesHeader } from '../../engine/print-notes.ts'
 import { asWritten, plainText } from './as-written.ts'
 import { type Ask, askerOf, type DeskServer, dataAddress } from './desk-server.ts'
 import { hearChanges } from './server-changes.ts'
@@ -68,7 +69,9 @@ export async function serverStore(server: DeskServer, notes: Notes = browserNote
       ),
     print: async (wish) => {
       const response = await ask('print', {}, { method: 'POST', headers: json, body: JSON.stringify(wish) })
-      return response.blob()
+      const told = response.headers.get(notesHeader)
+      const notes = told ? (JSON.parse(decodeURIComponent(told)) as string[]) : []
+      return { pdf: await response.blob(), notes }
     },
   }
 }

@@ -47,7 +47,7 @@ export interface Store {
   /** Calls back with the path of each file that another program changes; gives what stops that. */
   watch(changed: (path: string) => void): () => void
   /** Prints through the server; undefined where there is none. */
-  readonly print?: (what: PrintWish) => Promise<Blob>
+  readonly print?: (what: PrintWish) => Promise<Printed>
 }
 
 /**
@@ -62,6 +62,12 @@ export class StoreTrouble extends Error {
     super(words)
     this.kind = kind
   }
+}
+
+/** A PDF, and what its making has shown, as whole sentences. */
+export interface Printed {
+  readonly pdf: Blob
+  readonly notes: readonly string[]
 }
 
 /** What the server is asked to print. */

@@ -80,9 +80,11 @@ export function PrintDialog({
 }) {
   const [trouble, setTrouble] = useState<string>()
   const [busy, setBusy] = useState<string>()
+  const [notes, setNotes] = useState<readonly string[]>([])
   const doing = async (words: string, work: () => Promise<void>): Promise<void> => {
     setBusy(words)
     setTrouble(undefined)
+    setNotes([])
     try {
       await work()
     } catch (error) {
@@ -116,12 +118,14 @@ export function PrintDialog({
       ...(units && { units }),
     }
     const made = await store.print?.(wish)
-    if (made) saveFile(`${path.replace(/^.*\/|\.md$/g, '')}${what === 'handout' ? '' : `-${what}`}.pdf`, made)
+    if (!made) return
+    saveFile(`${path.replace(/^.*\/|\.md$/g, '')}${what === 'handout' ? '' : `-${what}`}.pdf`, made.pdf)
+    setNotes(made.notes)
   }
   return (
     <Dialog title="Print and save" close={close}>
       <p role="status" class="dialog-note">
-        {busy ? `${busy} …` : ''}
+        {busy ? `${busy} …` : notes.join(' ')}
       </p>
       {trouble && (
         <p class="dialog-trouble" role="alert">
