@@ -1,5 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs'
-import { mkdir, readFile, writeFile } from 'node:fs/promises'
+import { mkdir, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import type { Page } from 'puppeteer-core'
 import { fillLesson } from '../../src/lesson/fill.ts'
@@ -7,6 +7,7 @@ import { readLesson } from '../../src/lesson/read.ts'
 import { makeHandout, printMade } from '../../src/publish/handout.ts'
 import { startBrowser, stopBrowser } from '../../src/publish/launch.ts'
 import { disk } from '../../src/publish/outside.ts'
+import type { Paper } from '../../src/publish/page-css.ts'
 
 /**
  * Prints two lessons in every theme and language, and puts the pages of each print beside each other on a picture: to be
@@ -19,6 +20,22 @@ const lessons = ['harbour-lights', 'low-tide-z-card'].map((name) => `${name}.md`
 const others = ['deutsch', 'francais', 'espanol'].flatMap((folder) =>
   readdirSync(join('lessons', folder)).map((name) => join(folder, name)),
 )
+
+interface Print {
+  readonly path: string
+  readonly text: string
+  readonly paper: Paper
+}
+
+/** Each lesson in its language; the English ones also as they are spelt, and on the paper that is used, in the US. */
+const prints = [...lessons, ...others].flatMap((path): Print[] => {
+  const text = readFileSync(join('lessons', path), 'utf8')
+  const american = text.replace(/^---\n/, '---\nlang: en-US\n')
+  return [
+    { path, text, paper: 'a4' },
+    ...(lessons.includes(path) ? [{ path, text: american, paper: 'letter' as const }] : []),
+  ]
+})
 
 /** Pages as large as on a screen that shows one of them whole. */
 const dpi = 96
@@ -63,9 +80,9 @@ try {
   await tab.setViewport({ width: Math.ceil(3 * (dpi * 8.3 + 16)) + 32, height: 1200 })
   await preparePage(tab)
   for (const theme of themes)
-    for (const path of [...lessons, ...others]) {
-      const lesson = fillLesson(readLesson(await readFile(join('lessons', path), 'utf8')))
-      const { page, findings } = await makeHandout(lesson, { paper: 'a4', theme, folder: 'lessons' }, disk)
+    for (const { path, text, paper } of prints) {
+      const lesson = fillLesson(readLesson(text))
+      const { page, findings } = await makeHandout(lesson, { paper, theme, folder: 'lessons' }, disk)
       for (const { message } of findings) process.stdout.write(`${theme}, ${path}: ${message}\n`)
       if (!page) continue
       const { pdf } = await printMade(page, browser)
@@ -75,4 +92,6 @@ try {
 } finally {
   await stopBrowser(browser)
 }
-process.stdout.write(`Wrote two lessons in ${themes.length} themes and four languages to ${out}\n`)
+process.stdout.write(
+  `Wrote two lessons in ${themes.length} themes and four languages, English as in both countries, to ${out}\n`,
+)
