@@ -20,8 +20,9 @@ async function desk(
   argv: readonly string[],
   use: (address: string) => Promise<void> = async () => {},
   openAddress: (address: string) => Promise<boolean> = async () => false,
+  files: Readonly<Record<string, string>> = {},
 ) {
-  const world = memory(built)
+  const world = memory({ ...built, ...files })
   const stopped = () => use(/http:\S+/.exec(world.out())?.[0] ?? '')
   const code = await run(['desk', ...argv], { ...world.outside, stopped, openAddress })
   return { code, out: world.out(), err: world.err() }
@@ -69,6 +70,14 @@ test('a browser is opened only when that is wished', async () => {
     0,
     'No browser could be opened from here: copy the address into yours\n',
   ])
+})
+
+test('a `workshop.yaml` above the folder is not read, which is said where a command would read it', async () => {
+  const [above, within] = [join(folder, '..', 'workshop.yaml'), join(folder, 'workshop.yaml')]
+  const told = async (files: Readonly<Record<string, string>>) =>
+    (await desk([folder], undefined, undefined, files)).err
+  expect(await told({ [above]: 'name: A' })).toMatch(/^The `workshop\.yaml` above `.*` is not read here/)
+  expect(await told({ [above]: 'name: A', [within]: 'name: B' })).toBe('')
 })
 
 test('a port can be asked for, if a browser opens pages there', async () => {
