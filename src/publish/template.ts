@@ -2,7 +2,9 @@ import Handlebars from 'handlebars'
 import { suggestWord } from '../length/finding.ts'
 import { ThemeError } from './problems.ts'
 import { registerSay, unknownMessage } from './say-helper.ts'
+import { meterEach, templateMeter } from './template-meter.ts'
 import { marked } from './template-view.ts'
+import { themeLimits } from './theme-limits.ts'
 
 /** A template's text, and the file it stands in, for messages. */
 export interface TemplateFile {
@@ -25,38 +27,87 @@ export function compileTemplate(
 ): (view: object) => string {
   const handlebars = Handlebars.create()
   registerSay(handlebars)
+  const meter = templateMeter()
+  // Those that are being filled in, each included by the one before.
+  const within: TemplateFile[] = []
+  meterEach(handlebars, meter, () => within.at(-1)?.path ?? main.path)
+  const included = new Map<TemplateFile, ReadonlyMap<string, string>>()
   const make = (file: TemplateFile): Handlebars.TemplateDelegate => {
-    const compiled = handlebars.compile(parsed(file, [...partials.keys()]), {
-      strict: true,
-      preventIndent: true,
-    })
+    const { program, places } = parsed(file, [...partials.keys()])
+    included.set(file, places)
+    const compiled = handlebars.compile(program, { strict: true, preventIndent: true })
     return (context, options) => {
+      within.push(file)
       try {
         return compiled(context, options)
       } catch (error) {
         throw error instanceof ThemeError ? error : located(error, file)
+      } finally {
+        within.pop()
       }
     }
   }
-  for (const [name, file] of partials) handlebars.registerPartial(name, make(file))
+  for (const [name, file] of partials) {
+    const fill = make(file)
+    handlebars.registerPartial(name, (context, options) => {
+      const from = within.at(-1) ?? main
+      const place = (): string => included.get(from)?.get(name) ?? from.path
+      return meter.partial(() => fill(context, options), place)
+    })
+  }
   const render = make(main)
-  return (view) => render(marked(view))
+  return (view) => {
+    meter.begin(lengthIn(view))
+    return render(marked(view))
+  }
 }
 
-function parsed(file: TemplateFile, known: readonly string[]): hbs.AST.Program {
-  let program: hbs.AST.Program
+/** How many characters there are in a view. */
+const lengthIn = (value: unknown): number =>
+  typeof value === 'string'
+    ? value.length
+    : typeof value === 'object' && value !== null
+      ? Object.values(value).reduce((sum: number, item) => sum + lengthIn(item), 0)
+      : 0
+
+/** A template that is well-formed, and where it first includes which partial. */
+interface Parsed {
+  readonly program: hbs.AST.Program
+  readonly places: ReadonlyMap<string, string>
+}
+
+function parsed(file: TemplateFile, known: readonly string[]): Parsed {
+  checkDepth(file)
   try {
-    program = Handlebars.parse(file.text, { srcName: file.path })
+    const program = Handlebars.parse(file.text, { srcName: file.path })
+    const checks = new Checks(file, known)
+    checks.accept(program)
+    return { program, places: checks.places }
   } catch (error) {
+    if (error instanceof ThemeError) throw error
     throw located(error, file)
   }
-  new Checks(file, known).accept(program)
-  return program
+}
+
+/** Reading blocks takes far longer than their number when they are within each other. */
+function checkDepth(file: TemplateFile): void {
+  let depth = 0
+  for (const { 1: sign, index } of file.text.matchAll(/\{\{~?\s*([#/])/g)) {
+    depth = Math.max(0, depth + (sign === '#' ? 1 : -1))
+    if (depth <= themeLimits.blocks) continue
+    const before = file.text.slice(0, index).split('\n')
+    const place = at(file, { line: before.length, column: before.at(-1)?.length ?? 0 })
+    throw new ThemeError(
+      `${place}: more than ${themeLimits.blocks} blocks are within each other`,
+      'Make a partial of what is in them',
+    )
+  }
 }
 
 class Checks extends Handlebars.Visitor {
   readonly #file: TemplateFile
   readonly #partials: readonly string[]
+  readonly places = new Map<string, string>()
 
   constructor(file: TemplateFile, partials: readonly string[]) {
     super()
@@ -103,6 +154,7 @@ class Checks extends Handlebars.Visitor {
   #check({ name, loc }: hbs.AST.PartialStatement | hbs.AST.PartialBlockStatement): void {
     if (name.type !== 'PathExpression') return
     const { original } = name as hbs.AST.PathExpression
+    if (!this.places.has(original)) this.places.set(original, at(this.#file, loc.start))
     if (original.startsWith('@') || this.#partials.includes(original)) return
     throw new ThemeError(
       `${at(this.#file, loc.start)}: there is no partial \`${original}\``,
@@ -116,6 +168,11 @@ const at = ({ path }: TemplateFile, { line, column }: hbs.AST.Position): string 
 
 /** A mistake in a template, in plain words as far as they are known. */
 function located(error: unknown, file: TemplateFile): ThemeError {
+  if (error instanceof RangeError)
+    return new ThemeError(
+      `${file.path}: it does not come to an end`,
+      'Look for a part that includes itself, or an `{{#each}}` within others that goes through the same list',
+    )
   const { message, lineNumber, column } = error as Error & { lineNumber?: number; column?: number }
   const inText = /Parse error on line (\d+)/.exec(message)?.[1]
   const line = lineNumber ?? (inText === undefined ? undefined : Number(inText))

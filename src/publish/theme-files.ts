@@ -1,8 +1,11 @@
-import { readdir, readFile } from 'node:fs/promises'
+import { readdir } from 'node:fs/promises'
 import { join, parse } from 'node:path'
+import { openCss } from './open-css.ts'
 import { ThemeError } from './problems.ts'
+import { readWhole } from './read-file.ts'
 import type { TemplateFile } from './template.ts'
 import { themeFolder } from './theme-folder.ts'
+import { mostBytes, themeLimits } from './theme-limits.ts'
 
 /** The theme that others are made on top of. */
 export const baseTheme = 'step-sheet'
@@ -42,13 +45,29 @@ const isOfTheme = (name: string): boolean => /\.(hbs|css)$|^(partials|theme\.yam
 
 async function fileIn(folder: string, name: string): Promise<TemplateFile | undefined> {
   const path = join(folder, name)
+  const bytes = await readWhole(path, mostBytes(name)).catch((error: NodeJS.ErrnoException) => {
+    if (error.code === 'ENOENT') return undefined
+    if (error.code !== 'EFBIG')
+      throw new ThemeError(`Cannot read \`${path}\``, 'Look whether it is a file that you may read')
+    throw new ThemeError(`${path}: it has more than ${inWords(mostBytes(name))}`, tooLarge(name))
+  })
+  if (!bytes) return undefined
   try {
-    return { path, text: await readFile(path, 'utf8') }
-  } catch (error) {
-    if ((error as NodeJS.ErrnoException).code === 'ENOENT') return undefined
-    throw new ThemeError(`Cannot read \`${path}\``, 'Look whether it is a file that you may read')
+    return { path, text: new TextDecoder('utf-8', { fatal: true }).decode(bytes) }
+  } catch {
+    throw new ThemeError(`${path}: it is not written in UTF-8`, 'Save it as UTF-8 in your editor')
   }
 }
+
+const inWords = (bytes: number): string =>
+  bytes >= 1_000_000 ? `${bytes / 1_000_000} MB` : `${bytes / 1000} kB`
+
+const tooLarge = (name: string): string =>
+  name.endsWith('.css')
+    ? 'Put smaller pictures and fonts into it: a font needs only the letters that a handout has'
+    : name.endsWith('.hbs')
+      ? 'Move parts of it into partials, and pictures into the style sheet'
+      : 'Keep only the settings that differ'
 
 /** A template of the theme, or else of the step sheet. Throws ThemeError when neither has it. */
 export async function template(files: ThemeFiles, name: string): Promise<TemplateFile> {
@@ -63,6 +82,11 @@ export async function template(files: ThemeFiles, name: string): Promise<Templat
 /** The partials of both, by their names. */
 export async function partials(files: ThemeFiles): Promise<Map<string, TemplateFile>> {
   const names = await files.partialNames()
+  if (names.length > themeLimits.partials)
+    throw new ThemeError(
+      `${join(files.folder, 'partials')}: there are more than ${themeLimits.partials} partials`,
+      'Take out those that no template includes',
+    )
   const read = await Promise.all(
     names.map(async (name) => [parse(name).name, await template(files, join('partials', name))] as const),
   )
@@ -85,6 +109,13 @@ export async function styles(
     ...between.map((other) => template(files, other)),
   ])
   if (!base && !own) await template(files, name)
+  if (own) checkClosed(own)
   const order = base ? [base, ...others, own] : [own, ...others]
   return order.flatMap((file) => (file ? [file.text] : [])).join('\n')
+}
+
+/** Throws ThemeError with the place of what is left open in a style sheet. */
+function checkClosed({ path, text }: TemplateFile): void {
+  const open = openCss(text)
+  if (open) throw new ThemeError(`${path}:${open.line}:${open.column}: ${open.message}`, open.suggestion)
 }
