@@ -1,5 +1,6 @@
 // Builds the command into a folder.
-import { relative } from 'node:path'
+import { writeFile } from 'node:fs/promises'
+import { join, relative } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { transform } from 'esbuild'
 import { rolldown } from 'rolldown'
@@ -7,22 +8,32 @@ import { rolldown } from 'rolldown'
 const root = fileURLToPath(new URL('..', import.meta.url))
 const inRoot = (path) => fileURLToPath(new URL(`../${path}`, import.meta.url))
 
-const program = inRoot('src/cli/main.ts')
-/** What most commands begin with. Files cost more than lines when a program starts, so all that it brings is one file. */
-const reading = inRoot('src/cli/commands/reading.ts')
+const program = inRoot('src/cli/program.ts')
+/** What reads a lesson. Files cost more than lines when a program starts, so all that it brings is one file. */
+const reading = inRoot('src/cli/commands/measure.ts')
 
 /** Small, and in ASCII: a text with other letters in it takes a program twice the room, and longer to read. */
-const small = {
-  name: 'small',
-  async renderChunk(text) {
-    const { code } = await transform(text, { minify: true, format: 'esm', target: 'node20.19' })
-    return { code, map: null }
-  },
+const small = async (text) => {
+  const { code } = await transform(text, {
+    minify: true,
+    charset: 'ascii',
+    target: 'es2023',
+    format: 'cjs',
+    platform: 'node',
+  })
+  // In patterns it leaves letters as they are.
+  return code.replace(/[^\0-\x7f]/g, (letter) => `\\u${letter.charCodeAt(0).toString(16).padStart(4, '0')}`)
 }
 
 /**
+ * A CommonJS module that is a function of what it is given, and that calls itself where Node loads it: so what loads it
+ * otherwise need not put anything around it.
+ */
+const callable = (text) =>
+  `(f=>typeof module=="object"?f(exports,require,module,__filename,__dirname):f)((function(exports,require,module,__filename,__dirname){${text}\n}))`
+
+/**
  * @typedef {object} Part a file that was built
- * @property {string} [entryPoint] the source file that it is imported for
  * @property {string[]} inputs the source files that it is made of
  * @property {{ path: string, kind: 'import-statement' | 'dynamic-import' }[]} imports the parts that it imports
  */
@@ -38,7 +49,7 @@ export async function buildCommand(out, { alias, external }) {
   /** @type {Set<string>} */
   const brought = new Set()
   const bundle = await rolldown({
-    input: { foldlore: program },
+    input: { program },
     cwd: root,
     platform: 'node',
     external,
@@ -55,14 +66,12 @@ export async function buildCommand(out, { alias, external }) {
           walk(reading)
         },
       },
-      small,
     ],
   })
-  const { output } = await bundle.write({
-    dir: out,
-    format: 'esm',
-    entryFileNames: '[name].js',
-    chunkFileNames: 'part-[hash].js',
+  const { output } = await bundle.generate({
+    format: 'cjs',
+    entryFileNames: '[name].cjs',
+    chunkFileNames: 'part-[hash].cjs',
     codeSplitting: {
       groups: [
         // What every command begins with stays by itself: the help reads no lesson. It is imported by the others, so it
@@ -73,6 +82,9 @@ export async function buildCommand(out, { alias, external }) {
     },
   })
   await bundle.close()
+  await Promise.all(
+    output.map(async (chunk) => writeFile(join(out, chunk.fileName), callable(await small(chunk.code)))),
+  )
   const named = (path) => relative(root, path)
   return Object.fromEntries(
     output
@@ -80,7 +92,6 @@ export async function buildCommand(out, { alias, external }) {
       .map((chunk) => [
         chunk.fileName,
         {
-          ...(chunk.facadeModuleId && { entryPoint: named(chunk.facadeModuleId) }),
           inputs: chunk.moduleIds.map(named),
           imports: [
             ...chunk.imports.map((path) => ({ path, kind: 'import-statement' })),

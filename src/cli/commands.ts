@@ -15,7 +15,6 @@ export interface Command {
   readonly load: () => Promise<Action>
 }
 
-const reading = () => import('./commands/reading.ts')
 const choosing = () => import('./commands/choosing.ts')
 const printing = () => import('./commands/printing.ts')
 
@@ -54,7 +53,7 @@ export const commands: Readonly<Record<string, Command>> = {
     most: 1,
     help: 'list the pieces to cut, the scores, the shut and the standing card',
     flags: ['explain', ...wishes, 'json', ...file],
-    load: async () => (await reading()).measure,
+    load: async () => (await import('./commands/measure.ts')).measure,
   },
   handout: {
     operands: 'LESSON',
@@ -70,7 +69,7 @@ export const commands: Readonly<Record<string, Command>> = {
     most: 1,
     help: 'write the lesson for another card size, unit or ruler, as Markdown',
     flags: [...wishes, 'json', ...file],
-    load: async () => (await reading()).resize,
+    load: async () => (await import('./commands/resize.ts')).resize,
   },
   sizes: {
     operands: 'LESSON',
@@ -94,7 +93,7 @@ export const commands: Readonly<Record<string, Command>> = {
     most: 1,
     help: 'list the materials for each person, the tables and the tutor; for a class file also what to buy, and what it costs; `-o` names a `.pdf`, `.html`, `.md`, `.csv` or `.xlsx` file',
     flags: ['people', 'spare', 'within', ...wishes, 'paper', 'theme', 'json', ...file],
-    load: async () => (await reading()).kit,
+    load: async () => (await import('./commands/kit.ts')).kit,
   },
   class: {
     operands: 'CLASS',

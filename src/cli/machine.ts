@@ -1,7 +1,6 @@
 import { stat } from 'node:fs/promises'
 import process from 'node:process'
 import { disk } from '../publish/outside.ts'
-import { openAddress } from './open-address.ts'
 import type { Outside } from './outside.ts'
 import { stopped } from './stopped.ts'
 
@@ -17,6 +16,6 @@ export const machine: Outside = {
     ),
   stdout: (text) => void process.stdout.write(text),
   stderr: (text) => void process.stderr.write(text),
-  openAddress,
+  openAddress: async (address) => (await import('./open-address.ts')).openAddress(address),
   stopped,
 }

@@ -1,22 +1,7 @@
 #!/usr/bin/env node
-import process from 'node:process'
-import { machine } from './machine.ts'
-import { exitCodes } from './problems.ts'
-import { run } from './run.ts'
-import { told } from './told.ts'
+import type * as keptCode from './kept-code.ts'
 
-let isLost = false
-
-// A reader that has seen enough, such as `head`, closes the pipe; that is no mistake.
-process.stdout.on('error', (error: { code?: string }) => {
-  if (error.code === 'EPIPE' || isLost) return
-  isLost = true
-  process.exitCode = exitCodes.outside
-  void import('../publish/write.ts').then(({ plainError }) => {
-    machine.stderr(`foldlore: ${told(plainError(error, 'Cannot write the answer'))}\n`)
-  })
-})
-// Where nothing can be told, the exit code still says it.
-process.stderr.on('error', () => {})
-const code = await run(process.argv.slice(2), machine)
-process.exitCode = isLost ? exitCodes.outside : code
+// An import of Node's own parts would make it bring along more than it needs to start.
+const require = process.getBuiltinModule('node:module').createRequire(import.meta.url)
+const { runKept }: typeof keptCode = require('./kept-code.cjs')
+runKept(require.resolve('./program.cjs'))

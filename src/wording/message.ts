@@ -1,7 +1,12 @@
 import { type Formatters, IntlMessageFormat } from 'intl-messageformat'
+import { once } from '../length/once.ts'
 
 /** What goes into a message: texts as they are, numbers as the language writes them and as its plurals ask for. */
 export type MessageValues = Readonly<Record<string, string | number>>
+
+// The library asks which languages the platform has numbers for, and the platform takes its time to begin with them.
+IntlMessageFormat.resolveLocale = (locales) =>
+  new Intl.Locale(typeof locales === 'string' ? locales : (locales[0] ?? 'en'))
 
 type Write = (values: MessageValues) => string
 
@@ -21,7 +26,12 @@ export function readMessage(message: string, locale: string): Write {
 
 /** Thousands stand as they do in every measure and table: `1200`, with nothing between. */
 const formatters: Formatters = {
-  getNumberFormat: (locale, options) => new Intl.NumberFormat(locale, { ...options, useGrouping: false }),
+  getNumberFormat: (locale, options) => {
+    const platform = once(() => new Intl.NumberFormat(locale, { ...options, useGrouping: false }))
+    // A whole number is its digits: the platform would take its time to begin with them.
+    const format = (n: number): string => (Number.isSafeInteger(n) ? String(n) : platform().format(n))
+    return { format } as Intl.NumberFormat
+  },
   getDateTimeFormat: (...args) => new Intl.DateTimeFormat(...args),
   getPluralRules: (...args) => new Intl.PluralRules(...args),
 }

@@ -1,9 +1,7 @@
-import { once } from '../length/once.ts'
 import { type MessageKey, messageOf, ownNames } from './catalogue.ts'
+import { conventionsOf, type Last } from './conventions.ts'
 import { type Locale, localeFor } from './locales.ts'
 import { type MessageValues, readMessage } from './message.ts'
-
-export type Last = 'and' | 'or'
 
 /** What is the same in all units of a language. */
 interface Tongue {
@@ -11,12 +9,14 @@ interface Tongue {
   list(items: readonly string[], last?: Last): string
   /** A number that is written with a point, with the decimal sign of the language. */
   pointed(text: string): string
+  /** `February 2025`. */
+  month(year: number, month: number): string
 }
 
 /** Made once for each language, for messages are read when they are first said. */
 const tongues = new Map<string, Tongue>()
 
-/** The messages, lists and decimal sign of a language. Lists and the sign are those of Unicode's locale data (CLDR). */
+/** The messages, lists, decimal sign and months of a language. */
 export const tongueOf = (locale: Locale): Tongue => tongueFor(locale)
 
 /** The same of a language tag (BCP 47); British English in a language whose words are not known. */
@@ -38,15 +38,7 @@ function spelt(text: string, lang: string): string {
 function makeTongue(lang: string): Tongue {
   const locale = localeFor(lang)
   const read = new Map<MessageKey, ReturnType<typeof readMessage>>()
-  const lists = {
-    and: once(() => new Intl.ListFormat(locale, { type: 'conjunction' })),
-    or: once(() => new Intl.ListFormat(locale, { type: 'disjunction' })),
-  }
-  // Asked for when there is a decimal: the platform takes its time over the first one.
-  const point = once(
-    () =>
-      new Intl.NumberFormat(locale).formatToParts(0.5).find(({ type }) => type === 'decimal')?.value ?? '.',
-  )
+  const { listed, point, month } = conventionsOf(locale)
   return {
     say: (key, values = {}) => {
       const write = read.get(key) ?? readMessage(spelt(messageOf(locale, key), lang), locale)
@@ -56,12 +48,12 @@ function makeTongue(lang: string): Tongue {
     list: (items, last = 'and') => {
       // Where a comma stands within an item, such as `1,5`, a semicolon parts the items.
       const sign = items.some((item) => item.includes(',')) ? '; ' : ', '
-      return lists[last]()
-        .formatToParts(items)
-        .map(({ type, value }) => (type === 'literal' && value === ', ' ? sign : value))
+      return listed(items, last)
+        .map((part) => (part === ', ' ? sign : part))
         .join('')
     },
     pointed: (text) => (text.includes('.') ? text.replace('.', point()) : text),
+    month,
   }
 }
 

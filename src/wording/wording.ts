@@ -3,9 +3,10 @@ import { formatBare, formatNumber } from '../length/format.ts'
 import { isOnGrid } from '../length/grid.ts'
 import { inches, type Length, type Size, type Unit } from '../length/length.ts'
 import type { MessageKey } from './catalogue.ts'
+import type { Last } from './conventions.ts'
 import { type Locale, localeFor } from './locales.ts'
 import type { MessageValues } from './message.ts'
-import { type Last, ownName, tongueFor } from './tongue.ts'
+import { ownName, tongueFor } from './tongue.ts'
 
 /** How a print speaks: its language, with all that is fixed or generated in it, and the unit of its measures. */
 export interface Wording {
@@ -22,6 +23,8 @@ export interface Wording {
   name(name: string): string
   /** `a, b and c`, `a, b or c`. */
   list(items: readonly string[], last?: Last): string
+  /** `February 2025`; months are numbered from 1. */
+  month(year: number, month: number): string
   /** A number as it is written: `5 7/8`, `0.5`, `0,5`. */
   number(x: Fraction): string
   /** A length without its unit. */
@@ -44,7 +47,7 @@ export interface Wording {
  */
 export function wordingOf(lang: string, unit: Unit): Wording {
   const locale = localeFor(lang)
-  const { say, list, pointed } = tongueFor(lang)
+  const { say, list, pointed, month } = tongueFor(lang)
   const bare = (x: Length): string => pointed(formatBare(x, unit))
   const withUnit = (number: string): string =>
     say('measures.with-unit', { number, unit: say(`measures.${unit}`) })
@@ -56,6 +59,7 @@ export function wordingOf(lang: string, unit: Unit): Wording {
     say,
     name: (name) => ownName(lang, name),
     list,
+    month,
     number: (x) => pointed(formatNumber(x, unit)),
     bare,
     length: (x) => withUnit(bare(x)),

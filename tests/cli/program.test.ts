@@ -8,10 +8,7 @@ import { measuresShape } from '../workshop/contract.ts'
 import { broken, small } from './lessons.ts'
 
 /** The files that the command is built of. */
-type Parts = Record<
-  string,
-  { entryPoint?: string; inputs: string[]; imports: { path: string; kind: string }[] }
->
+type Parts = Record<string, { inputs: string[]; imports: { path: string; kind: string }[] }>
 
 const folder = mkdtempSync(join(tmpdir(), 'program-'))
 const program = resolve('dist/foldlore.js')
@@ -80,7 +77,7 @@ test('a folder that cannot be written is told as that', () => {
 
 /** All files that a source file brings along at once, before anything is imported when needed. */
 function broughtBy(source: string): string[] {
-  const [start] = Object.entries(parts).find(([, o]) => o.entryPoint === source) ?? []
+  const [start] = Object.entries(parts).find(([, { inputs }]) => inputs.includes(source)) ?? []
   const seen = new Set<string>()
   const visit = (path: string): void => {
     const output = parts[path]
@@ -92,14 +89,20 @@ function broughtBy(source: string): string[] {
   return [...seen].flatMap((path) => parts[path]?.inputs ?? [])
 }
 
+test('what the program loads for itself is in ASCII, for it is read letter by letter', () => {
+  const files = readdirSync('dist').filter((name) => name.endsWith('.cjs'))
+  expect(files.length).toBeGreaterThan(3)
+  expect(files.filter((name) => /[^\0-\x7f]/.test(readFileSync(join('dist', name), 'utf8')))).toEqual([])
+})
+
 test('measuring loads nothing that only printing needs', () => {
-  const files = broughtBy('src/cli/commands/reading.ts')
+  const files = broughtBy('src/cli/commands/measure.ts')
   expect(files).toContain('src/cli/commands/measure.ts')
   expect(files.filter((file) => /puppeteer|handlebars|hast|rehype|zod|src\/draw\//.test(file))).toEqual([])
 })
 
 test('of the languages only English is loaded before a text asks for another', () => {
-  const words = broughtBy('src/cli/commands/reading.ts').filter((file) =>
+  const words = broughtBy('src/cli/commands/measure.ts').filter((file) =>
     /src\/wording\/messages\//.test(file),
   )
   expect(words).toContain('src/wording/messages/en-gb/kit.json')
@@ -133,7 +136,7 @@ test('a number stays with the unit of a language that is learnt later', () => {
 
 test('the help loads no lesson', () => {
   expect(
-    broughtBy('src/cli/main.ts').filter((file) => /yaml|micromark|src\/(card|lesson)\//.test(file)),
+    broughtBy('src/cli/program.ts').filter((file) => /yaml|micromark|src\/(card|lesson)\//.test(file)),
   ).toEqual([])
 })
 

@@ -27,15 +27,9 @@ export function missWords(miss: Miss, { say, length, in: inUnit }: Wording): str
 }
 
 /** `2010 to 2016`, `February 2025`, `read in November 2026`. */
-export function dateWords({ from, year, month, read }: FiguresDate, { say, locale }: Wording): string {
-  if (from !== undefined) return say('kit.years', { from: String(from), to: String(year) })
+export function dateWords({ from, year, month, read }: FiguresDate, wording: Wording): string {
+  if (from !== undefined) return wording.say('kit.years', { from: String(from), to: String(year) })
   if (month === undefined) return String(year)
-  const when = new Intl.DateTimeFormat(locale, { month: 'long', year: 'numeric', timeZone: 'UTC' }).format(
-    middleOf(year, month),
-  )
-  return read ? say('kit.read-in', { month: when }) : when
+  const when = wording.month(year, month)
+  return read ? wording.say('kit.read-in', { month: when }) : when
 }
-
-/** A moment in the middle of a month, in milliseconds since 1970: a year has 365.2425 days. */
-const middleOf = (year: number, month: number): number =>
-  (((year - 1970) * 12 + month - 0.5) / 12) * 365.2425 * 24 * 60 * 60 * 1000

@@ -1,4 +1,5 @@
 import { groupBy } from '../../length/group-by.ts'
+import { once } from '../../length/once.ts'
 import type { Named } from './named.ts'
 import { overlaps, type Sentence } from './sentence.ts'
 
@@ -16,7 +17,8 @@ export interface Mention {
 export type FindMentions = (sentence: Pick<Sentence, 'words' | 'measures'>) => Mention[]
 
 interface Pattern {
-  readonly word: RegExp
+  /** Made when it is looked for: most names of a card are in few of its sentences. */
+  readonly word: () => RegExp
   /** How every form of the word begins, in lower case: where that is not, the word is not. */
   readonly start: string
   readonly named: readonly Named[]
@@ -37,7 +39,7 @@ export function mentionFinder(all: readonly Named[]): FindMentions {
     )
     const lower = words.toLowerCase()
     for (const { word, named, by } of patterns.filter((pattern) => lower.includes(pattern.start)))
-      for (const [start, end] of placesOf(word, words)) {
+      for (const [start, end] of placesOf(word(), words)) {
         if (taken.some((other) => overlaps(other, { start, end }))) continue
         taken.push({ start, end })
         mentions.push(...named.map((one): Mention => ({ named: one, start, end, by })))
@@ -46,14 +48,22 @@ export function mentionFinder(all: readonly Named[]): FindMentions {
   }
 }
 
-/** Where a pattern is found. `matchAll` would make a new pattern for every text. */
+/** Where a pattern is found as a whole word. `matchAll` would make a new pattern for every text. */
 function placesOf(word: RegExp, words: string): [start: number, end: number][] {
   const places: [number, number][] = []
   word.lastIndex = 0
-  for (let found = word.exec(words); found; found = word.exec(words))
-    places.push([found.index, found.index + found[0].length])
+  for (let found = word.exec(words); found; found = word.exec(words)) {
+    const [start, end] = [found.index, found.index + found[0].length]
+    if (isWhole(words, start, end)) places.push([start, end])
+    else word.lastIndex = start + 1
+  }
   return places
 }
+
+/** Whether no word goes on before or behind a place. Not part of each pattern: with all letters in it, it would be slow to make. */
+const isWhole = (words: string, start: number, end: number): boolean =>
+  !/[\p{L}\p{N}]$/u.test(words.slice(Math.max(0, start - 2), start)) &&
+  !/^[\p{L}\p{N}]/u.test(words.slice(end, end + 2))
 
 /** What measures are of: `backdrop` of `backdrop.border.left`, and of `box.backdrop.width` in the card `box`. */
 function ownersOf(paths: readonly (readonly string[])[], all: readonly Named[]): Named[] {
@@ -102,8 +112,5 @@ function wordOf(name: string): Pick<Pattern, 'word' | 'start'> {
         : `${escaped}s?`
   // A plural changes the last letter or two of a name.
   const start = /^\S*/.exec(name.slice(0, Math.max(1, name.length - 2)))?.[0] ?? ''
-  return {
-    word: new RegExp(`(?<![\\p{L}\\p{N}])${plural}(?![\\p{L}\\p{N}])`, 'giu'),
-    start: start.toLowerCase(),
-  }
+  return { word: once(() => new RegExp(plural, 'gi')), start: start.toLowerCase() }
 }
