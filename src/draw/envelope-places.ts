@@ -53,7 +53,7 @@ function inRows(
     wordsWidth * size,
     grid === 'beside' ? (left + wide - right - gap) / columns - gap : 0,
   )
-  const lines = said.map((text) => wrap(text, width + gap - 1, size * nameShare))
+  const lines = said.map((text) => wrap(text, width + gap - 2, size * nameShare))
   const words = Math.max(3, ...lines.map(({ length }) => length)) * size * lineHeight
   const bottom = toMm(sheet.height) * scale
   const tall = bottom * share + words + gap
@@ -75,7 +75,7 @@ function roundTheCorner(
   const column = right + gap
   const width = Math.max(first + wide - column - 1, toMm(sheet.width) * scale * share, wordsWidth * size)
   const tall = toMm(sheet.height) * scale * share
-  const lines = said.map((text, i) => wrap(text, i === 2 ? column - first - 1 : width, size * nameShare))
+  const lines = said.map((text, i) => wrap(text, i === 2 ? column - first - 2 : width, size * nameShare))
   const below = (i: number): number => (lines[i]?.length ?? 0) * size * lineHeight + betweenRows
   const second = tall + below(0) + tall
   const third = Math.max(second + below(1), bottom + betweenRows) + tall

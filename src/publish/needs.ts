@@ -11,6 +11,8 @@ import { measureHtml } from './measure-html.ts'
 export interface NeedView {
   readonly item: string
   readonly amount: Html | null
+  /** Whether the amount is so short that it must not stand on a line alone. */
+  readonly brief: boolean
 }
 
 /** Things that belong together: by whom they are needed. */
@@ -35,7 +37,10 @@ export function needsView(
     { for: 'paper' as const, items: stocksOf(cards, wording) },
     ...(['each', 'shared', 'tutor'] as const).map((whose) => ({
       for: whose,
-      items: supplies[whose].map(({ item, amount }) => ({ item, amount: amountHtml(amount, wording, grid) })),
+      items: supplies[whose].map(({ item, amount }): NeedView => {
+        const text = amountText(amount, wording, grid)
+        return { item, amount: text === '' ? null : measureHtml(text), brief: text.length <= 3 }
+      }),
     })),
   ]
   return groups
@@ -56,12 +61,8 @@ function stocksOf(cards: readonly Card[], wording: Wording): NeedView[] {
   return [...stocks].map(([stock, pieces]) => ({
     item: wording.name(stock),
     amount: measureHtml(wording.list([...pieces])),
+    brief: false,
   }))
-}
-
-const amountHtml = (amount: Amount, wording: Wording, grid: Length): Html | null => {
-  const text = amountText(amount, wording, grid)
-  return text === '' ? null : measureHtml(text)
 }
 
 /** How much of something a card or a class takes, as a list says it; empty where there is nothing to say. */

@@ -44,3 +44,13 @@ test('what one card uses up is told as a reader measures, weighs, counts or shar
     ['ruler', '1 für je 3'],
   ])
 })
+
+test('a plain number stays with what it counts, a longer amount may go on the next line', () => {
+  const supplies = {
+    each: [supply('half pearls', { kind: 'count', count: 12 })],
+    shared: [supply('ruler', { kind: 'per', count: 1, people: 3 })],
+    tutor: [],
+  }
+  const groups = needsView([], supplies, wordingOf('en', 'mm'), usualGrid.mm)
+  expect(groups.flatMap(({ items }) => items.map(({ brief }) => brief))).toEqual([true, false])
+})
