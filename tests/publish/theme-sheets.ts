@@ -8,6 +8,7 @@ import { makeHandout, printMade } from '../../src/publish/handout.ts'
 import { startBrowser, stopBrowser } from '../../src/publish/launch.ts'
 import { disk } from '../../src/publish/outside.ts'
 import type { Paper } from '../../src/publish/page-css.ts'
+import { learnAll } from '../../src/wording/languages.ts'
 
 /**
  * Prints two lessons in every theme and language, and puts the pages of each print beside each other on a picture: to be
@@ -73,6 +74,7 @@ async function photograph(page: Page, pdf: Uint8Array): Promise<Uint8Array> {
   return body.screenshot()
 }
 
+learnAll()
 await mkdir(out, { recursive: true })
 const browser = await startBrowser()
 try {
