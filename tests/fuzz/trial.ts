@@ -27,11 +27,18 @@ export async function startTrial(limit: number): Promise<Trial> {
   const start = (): ChildProcess =>
     fork(outfile, { execArgv: ['--max-old-space-size=1500'], stdio: ['ignore', 'ignore', 'inherit', 'ipc'] })
   let program = start()
+  const ask = async (question: object): Promise<string> => {
+    const wrong = await answer(program, question, limit)
+    if (program.exitCode !== null || program.signalCode !== null || program.killed) program = start()
+    return wrong
+  }
+  const late = `It takes longer than ${limit / 1000} s`
   return {
     of: async (entry, text) => {
-      const wrong = await answer(program, { entry, text }, limit)
-      if (program.exitCode !== null || program.signalCode !== null || program.killed) program = start()
-      return wrong === '' ? undefined : wrong
+      const wrong = await ask({ entry, text })
+      // A computer with too much to do makes one text late, and hardly the same one again.
+      const sure = wrong === late ? await ask({ entry, text }) : wrong
+      return sure === '' ? undefined : sure
     },
     end: () => program.kill('SIGKILL'),
   }
