@@ -65,7 +65,8 @@ export function widthNumbers(view: LetteringView, scale: number, size: number, w
 
 /**
  * What is left at both ends, and once what is left between two letters: in one row with the numbers of the ends towards
- * the middle, or else outside the strip; where that is too narrow, with the gap in a row of its own.
+ * the middle, or with the gap in a row of its own, where its lines pass them by; else with the numbers of the ends outside
+ * the strip, which is drawn smaller for them.
  */
 function gapsAbove(
   view: LetteringView,
@@ -82,6 +83,10 @@ function gapsAbove(
     if (left && right && meet(reachOf(left), reachOf(right))) continue
     const gap = gaps.find((one) => ends.every((end) => !meet(reachOf(one), reachOf(end))))
     if (gap || gaps.length === 0) return gap ? [...ends, gap] : ends
+    const over = gaps.find(({ from, to }) =>
+      ends.every((end) => [from, to].every((at) => !meet(reachOf(end), [at, at]))),
+    )
+    if (over) return [...ends, { ...over, row: row + 1 }]
   }
   const ends = atEnds(view, scale, wording, style, false)
   return gaps[0] ? [...ends, { ...gaps[0], row: row + 1 }] : ends
