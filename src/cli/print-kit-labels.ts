@@ -9,6 +9,7 @@ import type { LabelSheet } from '../workshop/class/class-file.ts'
 import type { KitLabel } from '../workshop/class/kit-labels.ts'
 import type { Options } from './flags.ts'
 import type { Outside } from './outside.ts'
+import { brandFor } from './print-brand.ts'
 import { type Printing, printPages } from './print-pages.ts'
 
 /**
@@ -17,7 +18,7 @@ import { type Printing, printPages } from './print-pages.ts'
  * @returns the paths of what was written.
  * @throws OutsideError when they do not go on the sheet, and what `printPages` throws.
  */
-export function printKitLabels(
+export async function printKitLabels(
   about: { readonly path: string; readonly title: string; readonly wording: Wording },
   labels: readonly KitLabel[],
   sheet: LabelSheet,
@@ -25,8 +26,9 @@ export function printKitLabels(
   outside: Outside,
   browser?: Promise<Browser>,
 ): Promise<string[]> {
+  const { brand } = await brandFor(about.path, undefined, options, outside)
   const html = async (theme: string, paper: Paper): Promise<string> => {
-    const page = await labelsHtml(about, labels, sheet, paper, theme)
+    const page = await labelsHtml(about, labels, sheet, paper, theme, brand)
     if (page !== 'no room' && page !== 'too small') return page
     throw new OutsideError(
       page === 'no room'

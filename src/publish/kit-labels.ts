@@ -4,6 +4,7 @@ import { toMm } from '../length/length.ts'
 import type { Wording } from '../wording/wording.ts'
 import type { LabelSheet } from '../workshop/class/class-file.ts'
 import type { KitLabel } from '../workshop/class/kit-labels.ts'
+import type { PageBrand } from './brand/page-brand.ts'
 import { handoutHtml } from './html.ts'
 import type { Html } from './html-text.ts'
 import { measureHtml } from './measure-html.ts'
@@ -15,6 +16,7 @@ export interface LabelsView {
   readonly title: string
   readonly lang: string
   readonly foot: { readonly title: string; readonly print: string }
+  readonly brand?: PageBrand
   readonly width: number
   readonly height: number
   readonly pages: readonly {
@@ -48,6 +50,7 @@ export async function labelsHtml(
   sheet: LabelSheet,
   paper: Paper,
   theme: string,
+  brand?: PageBrand,
 ): Promise<string | LabelsProblem> {
   const { width, height } = paperSize(paper)
   const [left, top, across, down] = [sheet.left, sheet.top, sheet.across, sheet.down].map(toMm) as [
@@ -79,6 +82,7 @@ export async function labelsHtml(
     title: wording.say('class.labels-title', { title }),
     lang: wording.lang,
     foot: { title: '', print: '' },
+    ...(brand && { brand: coloursOf(brand) }),
     width,
     height,
     pages: Array.from({ length: Math.ceil(placed.length / perPage) }, (_, page) => ({
@@ -87,6 +91,12 @@ export async function labelsHtml(
   }
   return handoutHtml(view, await loadLabelsTheme(theme), { paper })
 }
+
+/** A label has room for the colours of a brand alone, and none for its logo. */
+const coloursOf = ({ accent, second }: PageBrand): PageBrand => ({
+  ...(accent && { accent }),
+  ...(second && { second }),
+})
 
 /** Lines are this many text sizes apart; the name is larger than the rest by as much as the style sheet says. */
 const [leading, nameSize] = [1.25, 1.5]

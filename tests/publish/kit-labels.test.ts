@@ -55,6 +55,21 @@ describe.each(['a4', 'letter'] as const)('on %s', (paper) => {
   })
 })
 
+test('a label has the colours of the workshop, and neither its logo nor its footer', async () => {
+  const brand = {
+    second: { onPaper: '#226644', onDark: '#88ccaa' },
+    logo: { data: 'data:image/png;base64,', alternative: 'A gull' },
+    footer: 'By the harbour',
+  } as const
+  const html = await labelsHtml(about, some(1), sheet, 'a4', 'step-sheet', brand)
+  expect(html).not.toMatch(/A gull|By the harbour/)
+  const page = await browser().newPage()
+  await page.setContent(String(html))
+  const colour = await page.evaluate(`getComputedStyle(document.querySelector('.kit-label .lesson')).color`)
+  await page.close()
+  expect(colour).toBe('rgb(34, 102, 68)')
+})
+
 test('labels without room are refused, and so are kits that do not go on them', async () => {
   const print = (columns: number, contents?: string[]) =>
     labelsHtml(about, [label(1, contents)], { ...sheet, columns }, 'a4', 'step-sheet')
