@@ -7,7 +7,8 @@ import { mayWrite } from '../../publish/write.ts'
 import { findingJson } from '../../workshop/finding-json.ts'
 import type { Outside } from '../outside.ts'
 import { removeDrafts, removeOld } from './clean.ts'
-import { findLessons } from './find-lessons.ts'
+import { type FoundLessons, findLessons } from './find-lessons.ts'
+import { inTurns } from './in-turns.ts'
 import { type Keeping, keepState } from './keep-state.ts'
 import { firstRecord, makePrints, type Workshop } from './make-prints.ts'
 import { type LessonPlan, planLesson } from './plan.ts'
@@ -62,6 +63,7 @@ export async function buildLibrary(options: BuildOptions, outside: Outside): Pro
   ])
   const watched = [...found.folders, ...settings.themes.map((theme) => theme.folder)]
   const problems = collectProblems()
+  for (const { path, error } of found.missed) problems.add(error, path)
   const keeping = keepState(out, before)
   const findings = settings.findings.map(findingJson)
   const result = (counts: Pick<Built, 'made' | 'kept' | 'removed'>): Built => ({
@@ -73,13 +75,11 @@ export async function buildLibrary(options: BuildOptions, outside: Outside): Pro
   })
   // Half of what it says is not what it means.
   if (hasErrors(settings.findings)) return result({ made: 0, kept: 0, removed: 0 })
-  const plans = await Promise.all(
-    found.lessons.map((lesson) =>
-      planLesson(lesson, before.lessons.get(lesson.path), settings, { folder, out, program }),
-    ),
+  const plans = await inTurns(found.lessons, (lesson) =>
+    planLesson(lesson, before.lessons.get(lesson.path), settings, { folder, out, program }),
   )
   await removeDrafts(out)
-  let removed = await removeLost(out, keeping, found.lessons)
+  let removed = await removeLost(out, keeping, found)
   const todo = plans.filter(({ isDone }) => !isDone)
   const kept = plans.reduce((sum, plan) => sum + plan.current.length, 0)
   let made = 0
@@ -108,14 +108,13 @@ const inOrder = ({ lessons }: Keeping, found: readonly { path: string }[]) =>
   )
 
 /** Lessons that are gone lose their prints. */
-async function removeLost(
-  out: string,
-  keeping: Keeping,
-  found: readonly { path: string }[],
-): Promise<number> {
-  const there = new Set(found.map(({ path }) => path))
+async function removeLost(out: string, keeping: Keeping, { lessons, missed }: FoundLessons): Promise<number> {
+  const there = new Set(lessons.map(({ path }) => path))
+  // What cannot be read just now is not gone.
+  const isThere = (one: string): boolean =>
+    there.has(one) || missed.some(({ path }) => one === path || one.startsWith(`${path}/`))
   let removed = 0
-  for (const path of [...keeping.lessons.keys()].filter((one) => !there.has(one))) {
+  for (const path of [...keeping.lessons.keys()].filter((one) => !isThere(one))) {
     removed += await removeOld(out, path, new Set())
     keeping.forget(path)
   }

@@ -1,6 +1,9 @@
 import { createHash } from 'node:crypto'
 import { readdir, readFile } from 'node:fs/promises'
 import { join } from 'node:path'
+import { readWhole } from '../../publish/read-file.ts'
+import { mostBytes } from '../../publish/theme-limits.ts'
+import { inTurns } from './in-turns.ts'
 
 /** A short name for a content: two contents with the same name do not happen. */
 export function hashOf(...parts: readonly (string | Uint8Array)[]): string {
@@ -34,8 +37,27 @@ export async function hashOfFolder(
     .filter((entry) => entry.isFile())
     .map((entry) => join(entry.parentPath ?? entry.path, entry.name))
     .sort()
-  const parts = await Promise.all(
-    paths.map(async (path) => [path.slice(folder.length), (await of(path).catch(() => undefined)) ?? '']),
-  )
+  return hashOfFiles(folder, paths, of)
+}
+
+/** The hash of what a theme in a folder is made of; whatever else lies there does not count. */
+export async function hashOfTheme(folder: string): Promise<string> {
+  const names = async (at: string): Promise<string[]> =>
+    (await readdir(join(folder, at)).catch(() => [])).map((name) => join(at, name))
+  const own = (await names('')).filter((name) => /\.(hbs|css)$|^theme\.yaml$/.test(name))
+  const partials = (await names('partials')).filter((name) => name.endsWith('.hbs'))
+  const paths = [...own, ...partials].sort().map((name) => join(folder, name))
+  return hashOfFiles(folder, paths, (path) => readWhole(path, mostBytes(path)))
+}
+
+async function hashOfFiles(
+  folder: string,
+  paths: readonly string[],
+  of: (path: string) => Promise<string | Uint8Array | undefined>,
+): Promise<string> {
+  const parts = await inTurns(paths, async (path) => [
+    path.slice(folder.length),
+    (await of(path).catch(() => undefined)) ?? '',
+  ])
   return hashOf(...parts.flat())
 }

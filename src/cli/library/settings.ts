@@ -6,7 +6,7 @@ import type { LibraryFile, LibraryTheme } from '../../workshop/library/library-f
 import { readLibrary } from '../../workshop/library/read-library.ts'
 import type { Outside } from '../outside.ts'
 import { readText } from '../read-text.ts'
-import { hashOf, hashOfFolder } from './hashes.ts'
+import { hashOf, hashOfTheme } from './hashes.ts'
 
 /** What a library file is called. */
 export const libraryName = 'library.yaml'
@@ -38,7 +38,7 @@ export async function readSettings(folder: string, outside: Outside): Promise<Se
   const themes: FoundTheme[] = []
   const missing: Finding[] = []
   // What a theme does not have itself it may take from the usual one.
-  const usual = await hashOfFolder(await themeFolder('step-sheet'))
+  const usual = await hashOfTheme(await themeFolder('step-sheet'))
   for (const theme of file.themes) {
     const found = await foundTheme(theme, folder, usual)
     if ('rule' in found) missing.push(found)
@@ -65,7 +65,7 @@ async function foundTheme(
   const theme = names.includes(text) ? text : resolve(folder, text)
   try {
     const found = await themeFolder(theme)
-    return { text, theme, folder: found, hash: hashOf(usual, await hashOfFolder(found)) }
+    return { text, theme, folder: found, hash: hashOf(usual, await hashOfTheme(found)) }
   } catch (error) {
     if (!(error instanceof ThemeError)) throw error
     const message = `Unexpected theme \`${text}\`, expected a theme of foldlore or a folder beside the library file`

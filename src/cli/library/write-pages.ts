@@ -7,6 +7,7 @@ import { reportHtml } from '../../publish/library/report-page.ts'
 import { disk } from '../../publish/outside.ts'
 import { writeWhole } from '../../publish/write.ts'
 import { hashOf } from './hashes.ts'
+import { inTurns } from './in-turns.ts'
 import { cardPicture, folderOf, lessonPage } from './places.ts'
 import type { LessonRecord, PrintRecord, Records } from './records.ts'
 
@@ -78,7 +79,7 @@ export async function writePages(
     )
   await write(reportName, view, () => reportHtml(view))
   await write(indexName, view, async () =>
-    indexHtml({ ...view, lessons: await Promise.all(view.lessons.map(pictured)) }),
+    indexHtml({ ...view, lessons: await inTurns(view.lessons, pictured) }),
   )
   return now
 }

@@ -12,7 +12,7 @@ export function withProgram() {
   const running = new Set<ChildProcess>()
   beforeAll(async () => {
     await build({
-      entryPoints: ['src/cli/main.ts'],
+      entryPoints: ['src/cli/program.ts'],
       bundle: true,
       splitting: true,
       platform: 'node',
@@ -28,7 +28,7 @@ export function withProgram() {
   })
   /** Starts the program. `ended` comes with all that it said. */
   const start = (argv: readonly string[], env: Readonly<Record<string, string>> = {}) => {
-    const child = spawn(process.execPath, [join(place, 'main.js'), ...argv], {
+    const child = spawn(process.execPath, [join(place, 'program.js'), ...argv], {
       env: { ...process.env, ...env },
     })
     running.add(child)
@@ -47,7 +47,7 @@ export function withProgram() {
     )
     return { child, ended, said: () => out + err }
   }
-  return { start, run: (...argv: string[]) => start(argv).ended, program: () => join(place, 'main.js') }
+  return { start, run: (...argv: string[]) => start(argv).ended, program: () => join(place, 'program.js') }
 }
 
 /** A folder with these files, taken away at the end. */
