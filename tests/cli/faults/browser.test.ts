@@ -3,7 +3,7 @@ import process from 'node:process'
 import { expect, test } from 'vitest'
 import { small } from '../lessons.ts'
 import { filesIn, folderOf, until, withProgram } from '../library/program.ts'
-import { gone, noting, pidsIn, script } from './noted-browser.ts'
+import { gone, mute, noting, pidsIn, script } from './noted-browser.ts'
 
 const { start, run } = withProgram()
 
@@ -86,6 +86,31 @@ test.concurrent('one that stands still is given up, and none is left behind', as
   expect([code, filesIn(out)]).toEqual([3, ['small-kit.html']])
   expect(Date.now() - began).toBeLessThan(150_000)
   for (const pid of pidsIn(browsers)) await gone(pid)
+}, 180_000)
+
+test.concurrent('one that stands still while it prints is followed by another, and the PDF is there', async () => {
+  const { folder, browsers, lesson, out } = desk()
+  const began = Date.now()
+  const { code, err } = await start(['handout', lesson, '-o', out], mute(folder, browsers)).ended
+  expect(Date.now() - began).toBeGreaterThan(30_000)
+  expect([code, err]).toEqual([0, `Wrote ${out}/small.html\nWrote ${out}/small.pdf\n`])
+  const pids = pidsIn(browsers)
+  expect(pids).toHaveLength(2)
+  for (const pid of pids) await gone(pid)
+}, 180_000)
+
+test.concurrent('one that never gets as far as to answer is told once, and the page is there', async () => {
+  const { folder, browsers, lesson, out } = desk()
+  const browser = script(folder, `echo $$ >> '${browsers}'\nexec sleep 600`)
+  const began = Date.now()
+  const { ended } = start(['handout', lesson, '-o', out], { FOLDLORE_BROWSER: browser })
+  const { code, err } = await ended
+  expect(err).toMatch(`foldlore: The browser \`${browser}\` did not answer within 30 s\n  Start it by hand`)
+  expect([code, filesIn(out)]).toEqual([3, ['small.html']])
+  expect(Date.now() - began).toBeLessThan(60_000)
+  const pids = pidsIn(browsers)
+  expect(pids).toHaveLength(1)
+  for (const pid of pids) await gone(pid)
 }, 180_000)
 
 test.concurrent('a class without a browser that works has all of its pages', async () => {
