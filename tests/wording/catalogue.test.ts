@@ -85,3 +85,8 @@ function pluralsOf(text: string): string[][] {
   walk(parse(text, { ignoreTag: true }))
   return found
 }
+
+test('in French no line breaks before a mark that has a space before it, nor within quotes', () => {
+  const broken = [...textsOf('fr')].filter(([, text]) => / [:;?!»]|« /.test(text))
+  expect(broken).toEqual([])
+})

@@ -93,7 +93,7 @@ describe.each(foreign)('in %s', (lang) => {
 
 test.each([
   ['de', 'Für 1 Person: 1 Paket.', 'Für 2 Personen und 1 Reservepaket: 3 Pakete.'],
-  ['fr', 'Pour 1 personne : 1 kit.', 'Pour 2 personnes et 1 kit de réserve : 3 kits.'],
+  ['fr', 'Pour 1 personne\u00a0: 1 kit.', 'Pour 2 personnes et 1 kit de réserve\u00a0: 3 kits.'],
   ['es', 'Para 1 persona: 1 kit.', 'Para 2 personas y 1 kit de reserva: 3 kits.'],
 ])('one and two in %s', (lang, one, two) => {
   const intro = (people: number, spare: number) => kitListing(makeKit(lessonIn(lang), people, spare)).intro
