@@ -67,9 +67,11 @@ export function fitted(
   if (fits(high)) return withScale(high.marks, high.scale)
   let low = attempt(least)
   if (!fits(low)) return withScale(low.marks, low.scale)
+  // Where words below a small shape take all the room, its size says nothing yet of how the shape grows.
+  const hidden = low.width > room.maxWidth * 0.9 || low.height > room.maxHeight * 0.9
   // Sizes grow nearly in line with the scale, so one or two estimates are enough; texts that change rows make steps.
   for (let i = 0; i < mostTrials; i++) {
-    const scale = estimate(low, high, room)
+    const scale = hidden ? (low.scale + high.scale) / 2 : estimate(low, high, room)
     if (scale <= low.scale * 1.004) break
     const trial = attempt(scale)
     if (fits(trial)) low = trial

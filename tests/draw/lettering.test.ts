@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest'
 import { drawFigure } from '../../src/draw/draw.ts'
 import { formatBare, formatLength } from '../../src/length/format.ts'
 import { figureNames } from '../../src/lesson/figure-target.ts'
+import { wordingOf } from '../../src/wording/wording.ts'
 import { cardOf, gate, harbour, sizes, units } from './cards.ts'
 import { collisions } from './collide.ts'
 import { drawn, textsOf } from './figures.ts'
@@ -153,4 +154,17 @@ test('however many letters there are, and however wide, nothing touches', () => 
     ),
     { numRuns: 80 },
   )
+})
+
+// The words below, not the strip, take all the room there is when it is still small.
+test('a strip grows into its room, however long the words below it are', () => {
+  const card = cardOf(lettered('PUERTO', ', widths: 16 mm, margin: 6 mm', '180 x 120 mm'), 'mm')
+  const figure = drawFigure('lettering', card, undefined, wordingOf('es', 'mm'), {
+    maxWidth: 75,
+    maxHeight: 76,
+  })
+  if (!('svg' in figure)) throw new Error('There are letters')
+  const [strip] = across(figure.svg, 'stock')
+  if (!strip) throw new Error('There is a strip')
+  expect(strip[1] - strip[0]).toBeGreaterThan(60)
 })
