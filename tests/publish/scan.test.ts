@@ -21,15 +21,21 @@ const links = [
 
 const lesson = (front: string, body = 'A card of the harbour.') =>
   filled(`---\ntitle: Low tide\n${front}---\n\n${body}\n\n1. Fold it.\n`)
-const page = async (of: ReturnType<typeof lesson>, paper: 'a4' | 'letter' = 'a4') => {
+const page = async (of: ReturnType<typeof lesson>, paper: 'a4' | 'letter' = 'a4', theme = 'step-sheet') => {
   const { view } = handoutView(of, figuresOf(of), new Map(), await codesFor(of))
-  return handoutHtml(view, await loadTheme('step-sheet'), { paper })
+  return handoutHtml(view, await loadTheme(theme), { paper })
 }
 
 const printed = links.flatMap((link) => (['a4', 'letter'] as const).map((paper) => ({ link, paper })))
 
 test.each(printed)('the code in a PDF on $paper opens $link', async ({ link, paper }) => {
   const pdf = await printPdf(await page(lesson(`video: ${link}\n`), paper), browser())
+  expect(decoded(await pdfPixels(browser(), pdf, 150))).toBe(link)
+})
+
+test('where little is filled, the code is black all the same', async () => {
+  const [link = ''] = links
+  const pdf = await printPdf(await page(lesson(`video: ${link}\n`), 'a4', 'ink-saver'), browser())
   expect(decoded(await pdfPixels(browser(), pdf, 150))).toBe(link)
 })
 
