@@ -61,7 +61,7 @@ export const commands: Readonly<Record<string, Command>> = {
     most: 1,
     help: 'write the step sheet as PDF and HTML, beside the lesson or where `-o` says',
     flags: ['figures', ...wishes, 'paper', 'theme', 'json', ...file],
-    load: async () => (await printing()).handout,
+    load: async () => (await import('./commands/handout.ts')).handout,
   },
   resize: {
     operands: 'LESSON',

@@ -1,5 +1,5 @@
 import type { Browser } from 'puppeteer-core'
-import { startBrowser, stopBrowser } from '../publish/launch.ts'
+import { browserUnderWay } from '../publish/launch.ts'
 import type { Paper } from '../publish/page-css.ts'
 import { mayWrite, writeWhole } from '../publish/write.ts'
 import { tellWritten } from './answer.ts'
@@ -37,18 +37,18 @@ export async function printPages(
   const { paper, theme, force, browserPath } = printSettings(options, outside)
   const paths = [...(pages.html ? [`${pages.out}.html`] : []), ...(pages.pdf ? [`${pages.out}.pdf`] : [])]
   for (const one of paths) await mayWrite(one, force, outside)
-  const page = await html(theme, paper)
+  const own = pages.pdf && !shared ? await browserUnderWay(browserPath) : undefined
   const write = async (ending: string, data: Uint8Array): Promise<void> => {
     await writeWhole([{ path: `${pages.out}${ending}`, data }], outside)
     if (!options.json) tellWritten([`${pages.out}${ending}`], options, outside)
   }
-  if (pages.html) await write('.html', new TextEncoder().encode(page))
-  if (!pages.pdf) return paths
-  const browser = await (shared ?? startBrowser(browserPath))
   try {
-    await write('.pdf', await pdf(page, paper, browser))
+    const page = await html(theme, paper)
+    if (pages.html) await write('.html', new TextEncoder().encode(page))
+    const browser = pages.pdf ? await (shared ?? own?.browser) : undefined
+    if (browser) await write('.pdf', await pdf(page, paper, browser))
+    return paths
   } finally {
-    if (!shared) await stopBrowser(browser)
+    await own?.stop()
   }
-  return paths
 }

@@ -4,7 +4,7 @@ import type { FilledLesson } from '../lesson/lesson.ts'
 import { readBrand } from './brand/read-brand.ts'
 import { figuresOf } from './figures-of.ts'
 import { handoutHtml } from './html.ts'
-import { startBrowser, stopBrowser } from './launch.ts'
+import { browserUnderWay } from './launch.ts'
 import { disk, type Outside } from './outside.ts'
 import type { Paper } from './page-css.ts'
 import { withSetting } from './page-html.ts'
@@ -65,9 +65,7 @@ export async function publishHandout(
   const paths = { html: `${out}.html`, pdf: `${out}.pdf` }
   if (wantsHtml) await mayWrite(paths.html, options.force, outside)
   if (wantsPdf) await mayWrite(paths.pdf, options.force, outside)
-  // It starts while the page is being made.
-  const own = wantsPdf && !options.browser ? startBrowser(options.browserPath) : undefined
-  own?.catch(() => {})
+  const own = wantsPdf && !options.browser ? await browserUnderWay(options.browserPath) : undefined
   try {
     const { page, findings } = await makeHandout(lesson, options, outside)
     if (!page) return { paths: [], findings }
@@ -76,7 +74,7 @@ export async function publishHandout(
       data: new TextEncoder().encode(html),
     })
     const print = wantsPdf
-      ? await printMade(page, options.browser ?? own).catch(async (error: unknown) => {
+      ? await printMade(page, options.browser ?? own?.browser).catch(async (error: unknown) => {
           // The page is done, and any browser can print it: the work is not lost.
           if (wantsHtml && error instanceof BrowserError) await writeWhole([asFile(page.html)], outside)
           throw error
@@ -89,7 +87,7 @@ export async function publishHandout(
     await writeWhole(files, outside)
     return { paths: files.map(({ path }) => path), findings: [...findings, ...(print?.findings ?? [])] }
   } finally {
-    await own?.then(stopBrowser).catch(() => {})
+    await own?.stop()
   }
 }
 

@@ -1,3 +1,4 @@
+import { subscribe, unsubscribe } from 'node:diagnostics_channel'
 import { once } from 'node:events'
 import process from 'node:process'
 import type { Browser, Page } from 'puppeteer-core'
@@ -17,6 +18,8 @@ export interface Starting {
    * could not print is not printed in another one.
    */
   readonly isWatched?: boolean
+  /** Ends it while it starts. */
+  readonly signal?: AbortSignal
 }
 
 /**
@@ -26,12 +29,15 @@ export interface Starting {
  * @param asked path of a browser; else one is found.
  * @throws NoBrowserError when there is none, or it does not start.
  */
-export async function startBrowser(asked?: string, { isWatched = false }: Starting = {}): Promise<Browser> {
+export async function startBrowser(asked?: string, starting: Starting = {}): Promise<Browser> {
+  const { isWatched = false, signal } = starting
   // What starts it is loaded while it is looked for.
   const [path] = await Promise.all([findBrowser(asked), import('puppeteer-core')])
-  const start = (): Promise<Browser> => hearing(path, () => launched(path, isWatched))
+  const start = (): Promise<Browser> => hearing(path, () => launched(path, starting))
   try {
-    const browser = await start().catch((error: unknown) => (isLate(error) ? Promise.reject(error) : start()))
+    const browser = await start().catch((error: unknown) =>
+      isLate(error) || signal?.aborted ? Promise.reject(error) : start(),
+    )
     fresh.add(browser)
     if (!isWatched) starters.set(browser, () => startBrowser(path))
     return browser
@@ -42,6 +48,45 @@ export async function startBrowser(asked?: string, { isWatched = false }: Starti
         : `The browser \`${path}\` does not start: ${firstLine(error)}`,
       'Start it by hand to see what is wrong, or name another one in FOLDLORE_BROWSER',
     )
+  }
+}
+
+/** A browser that is starting, or up. */
+export interface BrowserUnderWay {
+  readonly browser: Promise<Browser>
+  /** Ends it, whichever it is. */
+  stop(): Promise<void>
+}
+
+/**
+ * Starts a browser, and comes back as soon as its program runs: it gets ready while the caller works on, even if that
+ * never pauses.
+ *
+ * @returns the browser, which fails as `startBrowser` does.
+ */
+export async function browserUnderWay(asked?: string): Promise<BrowserUnderWay> {
+  const ending = new AbortController()
+  const browser = startBrowser(asked, { signal: ending.signal })
+  await new Promise<void>((done) => {
+    const goOn = (): void => {
+      unsubscribe('child_process', goOn)
+      done()
+    }
+    // Told just before a program is started, which then happens before anything that waits here.
+    subscribe('child_process', goOn)
+    browser.then(goOn, goOn)
+  })
+  let isUp = false
+  const up = browser.then(() => {
+    isUp = true
+  })
+  up.catch(() => {})
+  return {
+    browser,
+    stop: async () => {
+      if (!isUp) ending.abort()
+      await browser.then(stopBrowser).catch(() => {})
+    },
   }
 }
 
@@ -68,7 +113,7 @@ const cannotRun: Readonly<Record<string, string>> = {
   ENOENT: 'what it is run with is not there',
 }
 
-async function launched(path: string, isWatched: boolean): Promise<Browser> {
+async function launched(path: string, { isWatched = false, signal }: Starting): Promise<Browser> {
   const { default: puppeteer } = await import('puppeteer-core')
   // Chromium refuses its sandbox to root, and only to root.
   const root = process.getuid?.() === 0
@@ -82,6 +127,7 @@ async function launched(path: string, isWatched: boolean): Promise<Browser> {
     handleSIGHUP: !isWatched,
     timeout: timeLimit,
     protocolTimeout: timeLimit,
+    ...(signal && { signal }),
   })
 }
 

@@ -109,13 +109,10 @@ async function inBrowser<T>(html: string, browser: Browser, print: (page: Page) 
     await page.setContent(html, { waitUntil: 'load', timeout: timeLimit })
     return await print(page)
   } finally {
-    await closed(page)
+    // Of a browser that lives on. It is not waited for: this one may have gone, or stand still.
+    void page.close().catch(() => {})
   }
 }
-
-/** Closes a page, also of a browser that lives on. One that has gone, or stands still, is not waited for. */
-const closed = (page: Page): Promise<unknown> =>
-  Promise.race([page.close().catch(() => {}), new Promise((done) => setTimeout(done, 2000).unref())])
 
 /** What happened to a browser, in plain words. */
 function printError(error: unknown): PrintError {
@@ -129,9 +126,20 @@ function printError(error: unknown): PrintError {
 }
 
 async function bestPrint(page: Page): Promise<Print> {
-  const { layout, setting } = await bestLayout((setting) => layoutIn(page, setting))
-  await setClass(page, setting ?? '')
-  return { pdf: markOurs(await pdfOf(page)), pages: layout.pages, ...(setting && { setting }) }
+  let tight: Uint8Array | undefined
+  const { layout, setting } = await bestLayout(async (setting) => {
+    if (setting !== 'tight') return layoutIn(page, setting)
+    // Most handouts for which it is tried are printed in it, so it is printed at once.
+    tight = await printedIn(page, setting)
+    return layoutOf(tight)
+  })
+  const pdf = setting === 'tight' && tight ? tight : await printedIn(page, setting)
+  return { pdf: markOurs(pdf), pages: layout.pages, ...(setting && { setting }) }
+}
+
+async function printedIn(page: Page, setting = ''): Promise<Uint8Array> {
+  await setClass(page, setting)
+  return pdfOf(page)
 }
 
 /** Where things fall in a setting. Nothing is drawn for that, which takes a third of the time. */

@@ -32,7 +32,8 @@ export function mustShowCautions(
   own: readonly OwnCaution[] = [],
 ): void {
   if (!view && own.length === 0) return
-  const shown = lettersOf(html)
+  // A style sheet shows nothing, and fonts are in it: it is most of a page.
+  const shown = lettersOf(html.replace(/<style\b.*?<\/style>/gs, ''))
   if (!own.every(({ text }) => text.html.split(blockEnd).every((part) => shown.includes(lettersOf(part)))))
     throw new ThemeError(
       `The theme \`${theme}\` leaves out cautions of the lesson itself`,

@@ -16,4 +16,11 @@ export function localeOf(tag: string): Locale | undefined {
 }
 
 /** The same, with British English where the words are not known. */
-export const localeFor = (tag: string): Locale => localeOf(tag) ?? 'en-GB'
+export function localeFor(tag: string): Locale {
+  const known = found.get(tag) ?? localeOf(tag) ?? 'en-GB'
+  found.set(tag, known)
+  return known
+}
+
+/** Kept, for every name in a print asks for it. */
+const found = new Map<string, Locale>()

@@ -19,5 +19,6 @@ test('the page in a browser of somebody else is closed, also when it cannot be p
   const failed = printPdf('<!doctype html><title>A</title><p>A</p>', theirs)
   await expect(failed).rejects.toThrow(PrintError)
   await expect(failed).rejects.toThrow('The browser could not print the page: no paper')
-  expect(pages.map((page) => page.isClosed())).toEqual([true])
+  // It is closed while the answer is on its way.
+  await expect.poll(() => pages.map((page) => page.isClosed())).toEqual([true])
 }, 60_000)

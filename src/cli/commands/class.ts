@@ -1,6 +1,6 @@
 import { dirname, extname } from 'node:path'
 import { type Finding, hasErrors } from '../../length/finding.ts'
-import { startBrowser, stopBrowser } from '../../publish/launch.ts'
+import { browserUnderWay } from '../../publish/launch.ts'
 import { BrowserError } from '../../publish/problems.ts'
 import { mayWrite, writeWhole } from '../../publish/write.ts'
 import { type ClassWork, workOut } from '../../workshop/class/class-work.ts'
@@ -54,10 +54,9 @@ async function makeAll(
   outside: Outside,
 ): Promise<BrowserError | undefined> {
   const held = holdFiles(outside)
-  const browser = startBrowser(printSettings(options, outside).browserPath)
-  browser.catch(() => {})
+  const own = await browserUnderWay(printSettings(options, outside).browserPath)
   try {
-    const press = { options: { ...options, quiet: true }, outside: held.outside, browser }
+    const press = { options: { ...options, quiet: true }, outside: held.outside, browser: own.browser }
     const noBrowser = await printAll(prints, press, (print, i) => {
       if (!options.quiet) outside.stderr(`Printing ${i + 1} of ${prints.length}: ${print.title}\n`)
     })
@@ -81,7 +80,7 @@ async function makeAll(
     )
     return noBrowser
   } finally {
-    await browser.then(stopBrowser).catch(() => {})
+    await own.stop()
   }
 }
 

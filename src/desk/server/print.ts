@@ -3,7 +3,7 @@ import { type Finding, hasErrors } from '../../length/finding.ts'
 import type { Unit } from '../../length/length.ts'
 import { readBrand } from '../../publish/brand/read-brand.ts'
 import { workshopName } from '../../publish/brand/workshop.ts'
-import { startBrowser, stopBrowser } from '../../publish/launch.ts'
+import { browserUnderWay } from '../../publish/launch.ts'
 import type { Outside } from '../../publish/outside.ts'
 import { type Paper, papers } from '../../publish/page-css.ts'
 import { themeNames } from '../../publish/theme-folder.ts'
@@ -78,17 +78,23 @@ export async function printWish(wish: Wish, folder: string, browserPath?: string
   await learnFor(wish.text)
   const { lesson, filled } = lessonAt(wish.text, wish)
   refuseErrors(filled.findings)
-  const own = posix.dirname(wish.path)
+  const lessonFolder = posix.dirname(wish.path)
   const sheets = onlyRemembered(folder)
-  const brandOf = async () => (await readBrand(filled.frontMatter.brand, own, sheets)).brand
-  const browser = startBrowser(browserPath)
-  // It starts while the page is being made, and whoever waits for it hears of what is wrong.
-  browser.catch(() => {})
+  const brandOf = async () => (await readBrand(filled.frontMatter.brand, lessonFolder, sheets)).brand
+  const { browser, stop } = await browserUnderWay(browserPath)
   try {
     const { paper, theme } = wish
     if (wish.what === 'handout') {
       const { publishHandout } = await import('../../publish/handout.ts')
-      const settings = { paper, theme, out: 'handout', force: true, html: false, folder: own, browser }
+      const settings = {
+        paper,
+        theme,
+        out: 'handout',
+        force: true,
+        html: false,
+        folder: lessonFolder,
+        browser,
+      }
       const { findings } = await publishHandout(filled, settings, sheets)
       refuseErrors(findings)
       return { pdf: await sheets.read('handout.pdf'), notes: findings.flatMap(noteOf) }
@@ -117,7 +123,7 @@ export async function printWish(wish: Wish, folder: string, browserPath?: string
     const html = await sizeChartHtml(view, await loadSizeChartTheme(theme), paper)
     return { pdf: await sizeChartPdf(view, html, paper, browser), notes: [] }
   } finally {
-    await browser.then(stopBrowser, () => {})
+    await stop()
   }
 }
 
