@@ -3,8 +3,9 @@ import { ExpressionError } from '../length/expression.ts'
 import { type Finding, type Place, type Severity, suggestWord } from '../length/finding.ts'
 import { formatLength } from '../length/format.ts'
 import { onGrid, type Rounding } from '../length/grid.ts'
-import type { Length, Unit } from '../length/length.ts'
+import type { Length, Size, Unit } from '../length/length.ts'
 import { parseMeasure } from '../length/parse.ts'
+import { readSize } from '../length/text.ts'
 import type { Wording } from '../wording/wording.ts'
 import { findingAt } from './at.ts'
 import type { Held, Origin } from './origins.ts'
@@ -73,6 +74,13 @@ export const isTooLong = (x: Length): boolean => x.abs().gt(longest)
 export function notTooLong(x: Length, at: { readonly start: number; readonly end: number }): Length {
   if (!isTooLong(x)) return x
   throw new ExpressionError('too-long', 'No part of a card is that long', at, 'Give a length of at most 10 m')
+}
+
+/** Reads a size that a card could have, such as `7 x 5 in`. Throws ExpressionError. */
+export function readCardSize(text: string): Size {
+  const size = readSize(text)
+  const at = { start: 0, end: text.length }
+  return { width: notTooLong(size.width, at), height: notTooLong(size.height, at) }
 }
 
 function length(reading: Reading, text: string): Length {

@@ -1,12 +1,11 @@
 import type { Root } from 'mdast'
-import { attempt, checkKeys, fieldsOf, type Reading, report, wordOf } from '../card/reading.ts'
+import { attempt, checkKeys, fieldsOf, type Reading, readCardSize, report, wordOf } from '../card/reading.ts'
 import { type Entry, type Fields, readYaml, type YamlBlock } from '../card/yaml.ts'
 import { evaluateLength } from '../length/evaluate.ts'
 import { ExpressionError } from '../length/expression.ts'
 import { type Finding, nearestWord } from '../length/finding.ts'
 import { inches, type Length, type Unit } from '../length/length.ts'
 import { parseMeasure } from '../length/parse.ts'
-import { readSize } from '../length/text.ts'
 import { localeOf } from '../wording/locales.ts'
 import { allowedIn } from './allowed.ts'
 import { readBrand } from './brand/read-brand.ts'
@@ -175,7 +174,7 @@ function timeOf(reading: Reading, entry: Entry | undefined): Pick<FrontMatter, '
 function sizesOf(reading: Reading, entry: Entry | undefined): FrontMatter['sizes'] {
   const texts = textsOf(reading, entry, 'A size is wanted here', 'Write a size such as `7 x 5 in`')
   return texts.flatMap((item) => {
-    const size = attempt(reading, item, readSize)
+    const size = attempt(reading, item, readCardSize)
     return size ? [{ text: item.text.trim(), size, place: item.place }] : []
   })
 }

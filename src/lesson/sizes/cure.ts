@@ -80,11 +80,14 @@ function betterBy(
   return helping
 }
 
+/** Marks that are tried each way: as far as a hand's length on most rulers. Each of them proves a card anew. */
+const mostMarks = 400
+
 /** The marks of the ruler around a length, the nearest first, up to the larger side of the card. */
 function* marksAround(value: Length, { closed, grid }: Setting): Generator<Length> {
   const longest = larger(closed.width, closed.height)
   const marks = over(onGrid(larger(value, longest), grid, 'up'), grid).valueOf()
-  for (let i = 1; i <= marks; i++) {
+  for (let i = 1; i <= Math.min(marks, mostMarks); i++) {
     const down = minus(value, times(grid, i))
     const up = plus(value, times(grid, i))
     if (!shorter(down, zero)) yield down

@@ -1,7 +1,6 @@
-import { attempt, checkKeys, type Reading, report } from '../../card/reading.ts'
+import { attempt, checkKeys, type Reading, readCardSize, report } from '../../card/reading.ts'
 import { type Entry, readYaml } from '../../card/yaml.ts'
 import { type Finding, suggestWord } from '../../length/finding.ts'
-import { readSize } from '../../length/text.ts'
 import type { OtherSize } from '../../lesson/lesson.ts'
 import { readingOf, textsOf } from '../../lesson/yaml-reading.ts'
 import { type LibraryFile, type LibraryTheme, libraryPapers } from './library-file.ts'
@@ -63,7 +62,7 @@ function sizesIn(reading: Reading, entry: Entry | undefined): LibraryFile['sizes
   const words = texts.map(({ text }) => text.trim().toLowerCase())
   const more = texts.flatMap((item, i): OtherSize[] => {
     if (words[i] === 'own' || words[i] === 'offered') return []
-    const size = attempt(reading, item, readSize)
+    const size = attempt(reading, item, readCardSize)
     return size ? [{ text: item.text.trim(), size, place: item.place }] : []
   })
   return { own: words.includes('own'), offered: words.includes('offered'), more }
