@@ -43,10 +43,12 @@ async function makeFolder(path: string): Promise<void> {
   } catch (error) {
     if (await isFolder(path)) return
     const above = dirname(path)
-    if ((error as NodeJS.ErrnoException).code !== 'ENOENT' || above === path || (await isFolder(above)))
-      throw error
-    await makeFolder(above)
-    await makeFolder(path)
+    if ((error as NodeJS.ErrnoException).code !== 'ENOENT' || above === path) throw error
+    // Whoever else makes a folder there may have made it meanwhile.
+    if (!(await isFolder(above))) await makeFolder(above)
+    await mkdir(path).catch(async (again: unknown) => {
+      if (!(await isFolder(path))) throw again
+    })
   }
 }
 
