@@ -11,7 +11,7 @@ import { type Mark, scoreParts } from './marks.ts'
 /** Tells whether a lesson says where a score of a piece is. */
 export type IsSaid = (card: Card, piece: string, mark: Mark) => boolean
 
-const scoring = /(?<!\p{L})(?:scor|creas|fold|bend|bent|groov|emboss|indent|pleat)/iu
+const scoring = /(?<![a-z])(?:scor|creas|fold|bend|bent|groov|emboss|indent|pleat)/i
 
 /**
  * Reads which scores the steps say: by a name such as `{base.valleys}`, by any measure of the same length in a step that

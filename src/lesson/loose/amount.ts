@@ -1,5 +1,5 @@
 import Fraction from 'fraction.js'
-import { numberInWords, partPattern, wordAmountPattern } from './number-words.ts'
+import { latin, numberInWords, partPattern, wordAmountPattern } from './number-words.ts'
 
 /** A number as it stands in words, before its unit. */
 export interface Amount {
@@ -21,7 +21,7 @@ const broken = new RegExp(
 )
 const decimal = /(\d{1,5})?\.(\d{1,4})(?![\d.])|(\d{1,4}),(\d{1,2})(?![\d,])/y
 const whole = new RegExp(`(\\d{1,5})(?:${gap}and${gap}(${partPattern}))?(?![\\d:]|[.,/]\\d)`, 'iy')
-const words = new RegExp(`${wordAmountPattern}(?![\\p{L}\\p{N}])`, 'iuy')
+const words = new RegExp(`${wordAmountPattern}(?![${latin}\\d])`, 'iy')
 
 /**
  * The number that starts at `at`, if one does. It must not be the end of another one, of a word, a time or a date.

@@ -1,7 +1,7 @@
 import { type Length, mm, unitLength } from '../../length/length.ts'
 import type { UnitName } from '../../length/tokens.ts'
 import { type Amount, amountAt } from './amount.ts'
-import { numberInWords, partPattern } from './number-words.ts'
+import { latin, numberInWords, partPattern } from './number-words.ts'
 import { unitAt } from './unit-at.ts'
 
 /** One number of a measure, with its unit or before it is known. */
@@ -18,7 +18,7 @@ export interface Item {
 export type Joint = 'size' | 'list' | 'range'
 
 const joints: readonly (readonly [RegExp, Joint])[] = [
-  [/ ?[x×✕] ?(?=[\d.¼½¾⅐-⅞])| by (?=[\p{L}\d.¼½¾⅐-⅞])/iuy, 'size'],
+  [/ ?[x×✕] ?(?=[\d.¼½¾⅐-⅞])| by (?=[a-z\d.¼½¾⅐-⅞])/iy, 'size'],
   [/,? (?:and|or|&) |, /iy, 'list'],
   [/ to | ?[–—] ?|-(?=\d)/iy, 'range'],
 ]
@@ -41,8 +41,8 @@ export function itemAt(text: string, start: number, joint?: Joint): Item | undef
 
 const smaller: Partial<Record<UnitName, UnitName>> = { ft: 'in', m: 'cm', cm: 'mm' }
 const half = new RegExp(
-  ` and (${partPattern})(?![\\p{L}\\p{N}-]| (?:an? |of an? )?(?:inch|mm|cm|centi|milli))`,
-  'iuy',
+  ` and (${partPattern})(?![${latin}\\d-]| (?:an? |of an? )?(?:inch|mm|cm|centi|milli))`,
+  'iy',
 )
 
 /** `1 cm 5 mm`, `1 ft 6 in`, `an inch and a half`. */

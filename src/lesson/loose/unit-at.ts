@@ -1,5 +1,6 @@
 import type { UnitName } from '../../length/tokens.ts'
 import type { Amount } from './amount.ts'
+import { latin } from './number-words.ts'
 
 /** A unit behind a number. */
 export interface UnitFound {
@@ -28,8 +29,8 @@ const placeWords = new RegExp(
     'use|sight|reach|groups?|class|hand|case|step|stages?|reserve|stock|parallel|advance|addition|different|other|another|several|some|most',
     'minutes|seconds|hours|colou?rs?|shades?|black|white|grey|gray|blue|red|green|yellow|brown|orange|purple|pink|navy|cream|gold|silver|dark|light|pale',
     'card|cardstock|paper|vellum|felt|foil|kraft|tissue|acetate|tracing|pencil|ink|pen|glue|January|February|March|April|May|June|July|August|September|October|November|December',
-  ].join('|')})(?![\\p{L}])`,
-  'iu',
+  ].join('|')})(?![${latin}])`,
+  'i',
 )
 /** What makes a number the name of something rather than an amount. */
 const numbered =

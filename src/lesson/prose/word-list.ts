@@ -90,7 +90,7 @@ function headOf(word: string, heads: ReadonlySet<string>): string {
 
 /** Several of it: `knives`, `batteries`, `punches`, `beads`. */
 function pluralOf(word: string): string {
-  if (/knife$/.test(word)) return word.replace(/fe$/, 'ves')
+  if (word.endsWith('knife')) return word.replace(/fe$/, 'ves')
   if (/[^aeiou]y$/.test(word)) return word.replace(/y$/, 'ies')
   if (/(?:s|x|ch|sh)$/.test(word)) return `${word}es`
   return `${word}s`

@@ -1,5 +1,5 @@
 import type { Finding } from '../../length/finding.ts'
-import { longAmountPattern, numberInWords } from '../loose/number-words.ts'
+import { latin, longAmountPattern, numberInWords } from '../loose/number-words.ts'
 import { minutesIn } from '../minutes-in.ts'
 import { overlaps, type Sentence } from '../prose/sentence.ts'
 import { isInEnglish } from './in-english.ts'
@@ -9,8 +9,8 @@ import type { Rule } from './rule.ts'
 const inWords = `${longAmountPattern}(?: of)?(?: an?)?(?= |-)`
 const number = `(?:\\d+(?:\\.\\d+)?(?: \\d/\\d)?|\\d*[¼½¾]|${inWords})`
 const time = new RegExp(
-  `(?<![\\p{L}\\p{N}.,:/-])(?:${number}[ -]?(?:minutes?|mins?|hours?|hrs?)(?: (?:and )?${number}[ -]?(?:minutes?|mins?))?)(?![\\p{L}\\p{N}])`,
-  'giu',
+  `(?<![${latin}\\d¼½¾.,:/-])(?:${number}[ -]?(?:minutes?|mins?|hours?|hrs?)(?: (?:and )?${number}[ -]?(?:minutes?|mins?))?)(?![${latin}\\d])`,
+  'gi',
 )
 
 const everyInWords = new RegExp(`\\b${inWords}`, 'g')

@@ -23,7 +23,7 @@ export function spokenOf(tree: Root, locale: Locale): SpokenOf {
   const withAdult = new Set<string>()
   for (const caution of cautionsIn(tree)) {
     const text = plainText(caution)
-    if (!/\p{L}+\P{L}+\p{L}+\P{L}+\p{L}/u.test(text)) continue
+    if ((text.match(/\p{L}+/gu) ?? []).length < 3) continue
     for (const topic of [...(caution.about ?? []), ...topicsIn(text, locale)]) {
       topics.add(topic)
       if (ways[locale].adult.test(text)) withAdult.add(topic)

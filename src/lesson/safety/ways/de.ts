@@ -21,7 +21,7 @@ export const de: Ways = {
     /^(?: (?!und |oder )\p{Ll}+){0,3} (?:auf|ein|nach|vor)?(?:zeichnen|malen|stempeln|skizzieren|drucken)(?!\p{L})/u.test(
       after,
     ),
-  isUsed: (before) => /(?<!p{L})mit (?:eine[mr]|de[mr]) $/i.test(before),
+  isUsed: (before) => /(?<!\p{L})mit (?:eine[mr]|de[mr]) $/iu.test(before),
   adult:
     /(?<!\p{L})(?:erwachsen|lehrer|lehrkr|eltern|mutter|mütter|vater|väter|kursleit|leiter|leitung|betreu|begleitperson|aufsicht|beaufsichtig|helfer|tutor)/iu,
 }

@@ -5,7 +5,7 @@ export const en: Ways = {
   isRefused,
   isPicture: (before, after) =>
     /\b(?:paper|card|cardboard|felt|drawn|painted|printed|stamped|cut-out|die-cut)[ -]$/i.test(before) ||
-    /\b(?:draw|sketch|paint|colour|color|trace|stamp|print|cut out)(?: an?| the| some| your| each)?(?: \p{Ll}{2,9})? $/iu.test(
+    /\b(?:draw|sketch|paint|colour|color|trace|stamp|print|cut out)(?: an?| the| some| your| each)?(?: [a-z]{2,9})? $/i.test(
       before,
     ) ||
     /^[ -](?:paper|card(?:stock)?|stamp|die|stencil|template|shape|pattern|motif|outline|sticker|picture|drawing|image|design|print)s?\b/i.test(
@@ -15,5 +15,5 @@ export const en: Ways = {
   isUsed: (before, after) =>
     /\b(?:with|use|using|take|light|strike|pour|mix)(?: an?| the| your| some)? $/i.test(before) &&
     /^(?:$|[.,;:!?)]| (?:and|to|on|over|at|until|for|from|into)\b)/.test(after),
-  adult: /\b(?:adults?|grown-?(?: )?ups?|teachers?|tutors?|parents?|helpers?|supervis\p{L}*)\b/iu,
+  adult: /\b(?:adults?|grown-?(?: )?ups?|teachers?|tutors?|parents?|helpers?|supervis[a-z]*)\b/i,
 }

@@ -18,7 +18,7 @@ export const es: Ways = {
     /^ (?:(?:de|en) (?:papel|cartulina|cartón|fieltro)|(?:dibujad|pintad|impres|estampad)[oa]s?)(?!\p{L})/iu.test(
       after,
     ),
-  isUsed: (before) => /(?<!p{L})con (?:un|una|el|la) $/i.test(before),
+  isUsed: (before) => /(?<!\p{L})con (?:un|una|el|la) $/iu.test(before),
   adult:
     /(?<!\p{L})(?:adult[oa]s?|personas? mayor|padres?|madres?|maestr[oa]|profesor|docente|tutor|monitor|educador|supervis|vigila)/iu,
 }

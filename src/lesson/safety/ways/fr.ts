@@ -17,7 +17,7 @@ export const fr: Ways = {
     /^ (?:(?:en|de) (?:papier|carton|feutrine)|(?:dessiné|peint|imprimé|tamponné)e?s?)(?!\p{L})/iu.test(
       after,
     ),
-  isUsed: (before) => /(?<!p{L})(?:avec (?:une? |l[ea] |l['’])|au )$/i.test(before),
+  isUsed: (before) => /(?<!\p{L})(?:avec (?:une? |l[ea] |l['’])|au )$/iu.test(before),
   adult:
     /(?<!\p{L})(?:adultes?|grandes personnes|parents?|enseignant|professeur|maître|maîtresse|animat(?:eur|rice)|encadr|accompagnat|surveill|moniteur|monitrice)/iu,
 }
