@@ -33,6 +33,7 @@ const options = {
   // `highs` finds its WebAssembly beside its own script.
   external: ['@sparticuz/chromium', 'highs'],
   outdir: out,
+  outExtension: { '.js': '.mjs' },
   chunkNames: 'part-[hash]',
   logLevel: 'warning',
   metafile: true,
@@ -55,14 +56,14 @@ await mkdir(out, { recursive: true })
 const [command, ...others] = await Promise.all([
   buildCommand(out, options),
   build({ ...onNode, external, entryPoints: { index: 'src/index.ts' } }),
-  build({ ...options, platform: 'node', entryPoints: { foldlore: 'src/cli/main.ts' } }),
+  // Not a module, which Node takes longer to start with.
   build({
     ...options,
     splitting: false,
     platform: 'node',
     format: 'cjs',
-    outExtension: { '.js': '.cjs' },
-    entryPoints: { 'kept-code': 'src/cli/kept-code.ts' },
+    outExtension: {},
+    entryPoints: { foldlore: 'src/cli/main.ts' },
   }),
   // These two run anywhere.
   build({
@@ -76,6 +77,10 @@ const [command, ...others] = await Promise.all([
   build({ ...screenPage, outdir: out, metafile: true }),
 ])
 const [inDesk] = await Promise.all([buildDesk(join(out, 'desk.html')), writeDeclarations(join(out, 'types'))])
+await Promise.all([
+  writeFile(join(out, 'package.json'), '{ "type": "commonjs" }\n'),
+  writeFile(join(out, 'types', 'package.json'), '{ "type": "module" }\n'),
+])
 
 const root = fileURLToPath(new URL('..', import.meta.url))
 const inBundles = [

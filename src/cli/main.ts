@@ -1,7 +1,5 @@
 #!/usr/bin/env node
-import type * as keptCode from './kept-code.ts'
+import { join } from 'node:path'
+import { runKept } from './kept-code.ts'
 
-// An import of Node's own parts would make it bring along more than it needs to start.
-const require = process.getBuiltinModule('node:module').createRequire(import.meta.url)
-const { runKept }: typeof keptCode = require('./kept-code.cjs')
-runKept(require.resolve('./program.cjs'))
+runKept(join(__dirname, 'program.cjs'))

@@ -15,8 +15,6 @@ process.stdout.on('error', (error: { code?: string }) => {
     machine.stderr(`foldlore: ${told(plainError(error, 'Cannot write the answer'))}\n`)
   })
 })
-// Where nothing can be told, the exit code still says it.
-process.stderr.on('error', () => {})
 void run(process.argv.slice(2), machine).then((code) => {
   process.exitCode = isLost ? exitCodes.outside : code
 })
