@@ -8,8 +8,17 @@ import { NoBrowserError } from './problems.ts'
 /** How long a browser may take to start, and to do any one thing, in ms. */
 export const timeLimit = 30_000
 
-/** Names lead nowhere, whatever a page asks for; a page is drawn the same with and without a screen. */
-const switches = ['--host-resolver-rules=MAP * ~NOTFOUND', '--font-render-hinting=none', '--disable-gpu']
+/**
+ * Names lead nowhere, whatever a page asks for; a page is drawn the same with and without a screen. What the browser would
+ * keep ready for a second page and for the network, each in a program of its own, it does not start.
+ */
+const switches = [
+  '--host-resolver-rules=MAP * ~NOTFOUND',
+  '--font-render-hinting=none',
+  '--disable-gpu',
+  '--disable-features=SpareRendererForSitePerProcess',
+  '--enable-features=NetworkServiceInProcess2',
+]
 
 /** How a browser is started. */
 export interface Starting {
