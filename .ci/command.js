@@ -1,7 +1,8 @@
 // Builds the command into a folder.
-import { writeFile } from 'node:fs/promises'
+import { readFile, writeFile } from 'node:fs/promises'
 import { join, relative } from 'node:path'
 import { fileURLToPath } from 'node:url'
+import { characterEntities } from 'character-entities'
 import { transform } from 'esbuild'
 import { rolldown } from 'rolldown'
 
@@ -33,6 +34,26 @@ const callable = (text) =>
   `(f=>typeof module=="object"?f(exports,require,module,__filename,__dirname):f)((function(exports,require,module,__filename,__dirname){${text}\n}))`
 
 /**
+ * Tables of many words, which are quicker read as one text than as a program, and those of HTML not before a text has one.
+ * @type {import('rolldown').Plugin}
+ */
+const tables = {
+  name: 'tables',
+  async load(id) {
+    if (/[\\/]messages[\\/].*\.json$/.test(id))
+      return { code: `export default ${parsed(JSON.parse(await readFile(id, 'utf8')))}`, moduleType: 'js' }
+    if (/[\\/]decode-named-character-reference[\\/]index\.js$/.test(id))
+      return `let all
+        export function decodeNamedCharacterReference(name) {
+          all ??= new Map(Object.entries(${parsed(characterEntities)}))
+          return all.get(name) ?? false
+        }`
+  },
+}
+
+const parsed = (table) => `JSON.parse(${JSON.stringify(JSON.stringify(table))})`
+
+/**
  * @typedef {object} Part a file that was built
  * @property {string[]} inputs the source files that it is made of
  * @property {{ path: string, kind: 'import-statement' | 'dynamic-import' }[]} imports the parts that it imports
@@ -55,6 +76,7 @@ export async function buildCommand(out, { alias, external }) {
     external,
     resolve: { alias: Object.fromEntries(Object.entries(alias).map(([name, path]) => [name, inRoot(path)])) },
     plugins: [
+      tables,
       {
         name: 'reading',
         buildEnd() {
