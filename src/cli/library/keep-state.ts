@@ -11,8 +11,8 @@ export interface Keeping {
 }
 
 /**
- * @param every in ms: notes are written so long after the first change, or later where writing them takes long. All of them are written each time, so more often
- * would cost more than what it saves after a power cut.
+ * @param every in ms: notes are written so long after the first change, or later where writing them takes long. All of them
+ * are written each time, so more often would cost more than what it saves after a power cut.
  */
 export function keepState(out: string, before: State, every = 1000): Keeping {
   const lessons = new Map(before.lessons)
