@@ -7,7 +7,7 @@ import { benchFolds } from './folds.ts'
 import { benchHandout, manySteps } from './handout.ts'
 import { benchHtml } from './html.ts'
 import { benchLibrary } from './library.ts'
-import { benchHelp, benchMeasure } from './measure.ts'
+import { benchFirstMeasure, benchHelp, benchMeasure } from './measure.ts'
 import { benchMemory } from './memory.ts'
 import { benchPlans } from './plans.ts'
 import { type Part, tableOf } from './table.ts'
@@ -29,6 +29,7 @@ const parts: Record<string, () => Promise<Part>> = {
     ratios: [
       await benchHelp(21),
       await benchMeasure(lesson, 21),
+      await benchFirstMeasure(lesson, 21),
       await benchHandout(lesson, 'a handout', 7),
       await benchHandout(long, 'a handout of fifty pages', 3),
     ],
