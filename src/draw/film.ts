@@ -8,12 +8,10 @@ import type { Flat } from './plane.ts'
  * @param place from the sheet (x to the right, y upwards, of this width and height) to the drawing.
  * @param scale mm of the drawing in a mm of the sheet.
  */
-export function glints(width: number, height: number, scale: number, place: (p: Flat) => Spot): Mark[] {
-  const stroke = { class: 'glint', width: 0.25, colour: glintColour, cap: 'round' } as const
-  return glintLines(width, height, scale).map(([from, to]) => line(place(from), place(to), stroke))
-}
+export const glints = (width: number, height: number, scale: number, place: (p: Flat) => Spot): Mark[] =>
+  glintLines(width, height, scale).map(([from, to]) => line(place(from), place(to), glintStroke))
 
-export const glintColour = '#5d7f8f'
+export const glintStroke = { class: 'glint', width: 0.25, colour: '#5d7f8f', cap: 'round' } as const
 
 /** Where they are on the sheet. */
 export function glintLines(width: number, height: number, scale: number): [Flat, Flat][] {

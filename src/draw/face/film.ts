@@ -1,7 +1,7 @@
 import { boxAround } from '../box.ts'
 import { type Camera, project } from '../camera.ts'
 import { lineInside } from '../clip.ts'
-import { glintColour, glintLines } from '../film.ts'
+import { glintLines, glintStroke } from '../film.ts'
 import { line, type Mark } from '../mark.ts'
 import type { Spot } from '../num.ts'
 import { type Flat, flatLoop } from '../plane.ts'
@@ -28,7 +28,7 @@ export function faceGlints(
   return filmLines(own, scale)
     .map((ends) => ends.map((p) => project(camera, inSpace(face.place, p), scale)) as [Spot, Spot])
     .flatMap((ends) => lineInside(ends, loops))
-    .map(([a, b]) => line(a, b, { class: 'glint', width: 0.25, colour: glintColour, cap: 'round' }))
+    .map(([a, b]) => line(a, b, glintStroke))
 }
 
 /** Where the glints are on a plate of this outline, in mm of the sheet, y upwards. */

@@ -2,7 +2,7 @@ import type { Wording } from '../../wording/wording.ts'
 import { boxAround } from '../box.ts'
 import { lineInside } from '../clip.ts'
 import { areaOf, filmLines } from '../face/film.ts'
-import { glintColour } from '../film.ts'
+import { glintStroke } from '../film.ts'
 import { nameShare } from '../ink.ts'
 import { letterMark, setLetters } from '../letters.ts'
 import { line, type Mark } from '../mark.ts'
@@ -44,8 +44,7 @@ export function upright(
 
 /** What tells film from paper, on its largest panel. */
 export function flatGlints(parts: FlatParts, paint: Paint, scale: number): Mark[] {
-  const stroke = { class: 'glint', width: 0.25, colour: glintColour, cap: 'round' } as const
-  return glintsAt(parts, paint, scale).map(([a, b]) => line(a, b, stroke))
+  return glintsAt(parts, paint, scale).map(([a, b]) => line(a, b, glintStroke))
 }
 
 function glintsAt(

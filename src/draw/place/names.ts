@@ -67,11 +67,14 @@ export function panelNames(
   return marks
 }
 
-/** The piece's own name and size on it, and its direction, where they fit. */
+/**
+ * The piece's own name and size on it, and its direction, where they fit. What it is made of comes with the
+ * glints of a film.
+ */
 export function layerNames(
   view: PlaceView,
   placed: OnPaper,
-  paint: Paint,
+  { paint, shine }: { readonly paint: Paint; readonly shine: readonly (readonly [Spot, Spot])[] },
   size: number,
   wording: Wording,
   has: Picked,
@@ -79,7 +82,7 @@ export function layerNames(
   const small = size * nameShare
   // What is behind a film shows through it.
   const lines = paint.film
-    ? [...placed.edges, ...placed.hints, ...placed.slits, ...placed.creases.map((c) => c.ends)]
+    ? [...shine, ...placed.edges, ...placed.hints, ...placed.slits, ...placed.creases.map((c) => c.ends)]
     : []
   const own = { ...(paint.hatch && { ground: paint.tint }), colour: colours.ink }
   return placed.laid.flatMap(([outline = [], ...holes]) => {

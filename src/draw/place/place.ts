@@ -2,7 +2,7 @@ import type { Structure } from '../../card/structure.ts'
 import type { Wording } from '../../wording/wording.ts'
 import { boxAround } from '../box.ts'
 import { lineInside, lineOutside } from '../clip.ts'
-import { glints } from '../film.ts'
+import { glintLines, glintStroke } from '../film.ts'
 import { type FigureOptions, fitted, leastAndMost, usualRoom } from '../fit.ts'
 import type { Sheet } from '../frame.ts'
 import { colours, point, usualText, weights } from '../ink.ts'
@@ -11,6 +11,7 @@ import { area, line, type Mark } from '../mark.ts'
 import type { Spot } from '../num.ts'
 import { painted } from '../painted.ts'
 import { picked } from '../picked.ts'
+import type { Flat } from '../plane.ts'
 import { makePalette, type Paint } from '../stock.ts'
 import { borderMarks, flushMarks, measuredAt } from './borders.ts'
 import { layerNames, panelNames } from './names.ts'
@@ -42,8 +43,10 @@ export function drawPlace(
       ...(has('names') ? panelNames(view, placed, measured, size, wording) : []),
     ]
     const flush = has('borders') ? flushMarks(view.border, placed, size, around, wording) : []
-    const all = [...shapeMarks(placed, paint, ground, scale), ...around, ...flush]
-    const names = layerNames(view, placed, paint, size, wording, has)
+    const shine = paint.film ? placed.laid.flatMap(([outline = []]) => shineOn(outline, scale)) : []
+    const glints = shine.map(([a, b]) => line(a, b, glintStroke))
+    const all = [...shapeMarks(placed, paint, ground), ...glints, ...around, ...flush]
+    const names = layerNames(view, placed, { paint, shine }, size, wording, has)
     return [...all, ...names, ...legend(all, entries, size, room.maxWidth - 1.5)]
   }
   const box = boxAround(view.panels.flatMap((p) => p.loop))
@@ -56,7 +59,7 @@ export function drawPlace(
   }
 }
 
-function shapeMarks(placed: OnPaper, paint: Paint, ground: Paint, scale: number): Mark[] {
+function shapeMarks(placed: OnPaper, paint: Paint, ground: Paint): Mark[] {
   const hint = { class: 'hint', width: weights.hidden, colour: colours.slate }
   const stroke = { width: weights.layer }
   // What is behind a film shows through it; paper hides it.
@@ -69,7 +72,6 @@ function shapeMarks(placed: OnPaper, paint: Paint, ground: Paint, scale: number)
     ...seen(placed.slits).map(([a, b]) => line(a, b, { class: 'slit', width: weights.edge })),
     ...placed.edges.map(([a, b]) => line(a, b, { class: 'panel', width: weights.edge, cap: 'round' })),
     ...placed.laid.flatMap((loops) => painted(loops, paint, { class: 'layer', stroke })),
-    ...(paint.film ? placed.laid.flatMap(([outline = []]) => shine(outline, scale)) : []),
   ]
 }
 
@@ -84,8 +86,9 @@ const uncovered = (whole: Line, laid: OnPaper['laid']): Line[] =>
     [whole],
   )
 
-function shine(outline: OnPaper['laid'][number][number], scale: number): Mark[] {
+function shineOn(outline: OnPaper['laid'][number][number], scale: number): Line[] {
   const { left, right, top, bottom } = boxAround(outline)
   const [width, height] = [(right - left) / scale, (bottom - top) / scale]
-  return glints(width, height, scale, ([x, y]) => [left + x * scale, bottom - y * scale])
+  const place = ([x, y]: Flat): Spot => [left + x * scale, bottom - y * scale]
+  return glintLines(width, height, scale).map(([a, b]) => [place(a), place(b)])
 }
