@@ -2,9 +2,10 @@ import { existsSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 
-/** The folder of this package: the nearest one above that has themes, be this the source or the bundle. */
+/** The folder of this package: the nearest one above with its themes, be this the source or the bundle. */
 export function packageRoot(): string {
   let folder = dirname(fileURLToPath(import.meta.url))
-  while (!existsSync(join(folder, 'themes')) && dirname(folder) !== folder) folder = dirname(folder)
+  const isRoot = (): boolean => ['package.json', 'themes'].every((name) => existsSync(join(folder, name)))
+  while (!isRoot() && dirname(folder) !== folder) folder = dirname(folder)
   return folder
 }
