@@ -1,5 +1,6 @@
 import Fraction from 'fraction.js'
-import { latin, numberInWords, partPattern, wordAmountPattern } from './number-words.ts'
+import { latin } from '../prose/latin.ts'
+import { numberInWords, partPattern, wordAmountPattern } from './number-words.ts'
 
 /** A number as it stands in words, before its unit. */
 export interface Amount {

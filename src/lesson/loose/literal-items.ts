@@ -1,7 +1,8 @@
 import { type Length, mm, unitLength } from '../../length/length.ts'
 import type { UnitName } from '../../length/tokens.ts'
+import { latin } from '../prose/latin.ts'
 import { type Amount, amountAt } from './amount.ts'
-import { latin, numberInWords, partPattern } from './number-words.ts'
+import { numberInWords, partPattern } from './number-words.ts'
 import { unitAt } from './unit-at.ts'
 
 /** One number of a measure, with its unit or before it is known. */

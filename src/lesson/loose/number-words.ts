@@ -13,12 +13,6 @@ const parts: Readonly<Record<string, number>> = {
   sixteenth: 16,
 }
 
-/**
- * Letters as they stand in a pattern for English: those of Latin, in any letter case where case does not count. Patterns
- * with all letters of the world in them, and no regard to case, are slow to make.
- */
-export const latin = 'a-zÀ-ÖØ-öø-ɏ'
-
 const whole = `(?:${wholes.slice(1).join('|')})`
 const part = '(?:half|halves|(?:third|quarter|eighth|sixteenth)s?)'
 /** `a half`, `three-quarters`, `an eighth`. */

@@ -1,6 +1,6 @@
 import type { UnitName } from '../../length/tokens.ts'
+import { latin } from '../prose/latin.ts'
 import type { Amount } from './amount.ts'
-import { latin } from './number-words.ts'
 
 /** A unit behind a number. */
 export interface UnitFound {

@@ -1,5 +1,6 @@
 import { groupBy } from '../../length/group-by.ts'
 import { once } from '../../length/once.ts'
+import { latin } from './latin.ts'
 import type { Named } from './named.ts'
 import { overlaps, type Sentence } from './sentence.ts'
 
@@ -60,7 +61,7 @@ function placesOf(word: RegExp, words: string): [start: number, end: number][] {
   return places
 }
 
-/** Whether no word goes on before or behind a place. Not part of each pattern: with all letters in it, it would be slow to make. */
+/** Whether no word goes on before or behind a place: in whichever script, which a pattern for Latin names does not ask for. */
 const isWhole = (words: string, start: number, end: number): boolean =>
   !/[\p{L}\p{N}]$/u.test(words.slice(Math.max(0, start - 2), start)) &&
   !/^[\p{L}\p{N}]/u.test(words.slice(end, end + 2))
@@ -112,5 +113,11 @@ function wordOf(name: string): Pick<Pattern, 'word' | 'start'> {
         : `${escaped}s?`
   // A plural changes the last letter or two of a name.
   const start = /^\S*/.exec(name.slice(0, Math.max(1, name.length - 2)))?.[0] ?? ''
-  return { word: once(() => new RegExp(plural, 'gi')), start: start.toLowerCase() }
+  // Asked for in the pattern too, as far as it can be at little cost: a long name would be read to its end within each word.
+  const isLatin = /^[\0-\u024f]*$/.test(name)
+  const letter = isLatin ? `[${latin}\\d]` : '[\\p{L}\\p{N}]'
+  return {
+    word: once(() => new RegExp(`(?<!${letter})${plural}(?!${letter})`, isLatin ? 'gi' : 'giu')),
+    start: start.toLowerCase(),
+  }
 }

@@ -1,6 +1,7 @@
 import type { Finding } from '../../length/finding.ts'
-import { latin, longAmountPattern, numberInWords } from '../loose/number-words.ts'
+import { longAmountPattern, numberInWords } from '../loose/number-words.ts'
 import { minutesIn } from '../minutes-in.ts'
+import { latin } from '../prose/latin.ts'
 import { overlaps, type Sentence } from '../prose/sentence.ts'
 import { isInEnglish } from './in-english.ts'
 import type { Rule } from './rule.ts'
