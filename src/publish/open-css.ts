@@ -8,7 +8,7 @@ export interface OpenCss {
 
 /** A comment, a string, a character behind a backslash, an address without quotes, a bracket, the end of a line. */
 const tokens =
-  /\/\*(?:[\s\S]*?\*\/)?|"(?:[^"\\\n]|\\[\s\S])*"?|'(?:[^'\\\n]|\\[\s\S])*'?|\\[\s\S]|url\(\s*(?!["'\s])[^)]*\)?|[{}()[\]]/gi
+  /\/\*(?:[\s\S]*?\*\/)?|"[^"\\\n]*(?:\\[\s\S][^"\\\n]*)*"?|'[^'\\\n]*(?:\\[\s\S][^'\\\n]*)*'?|\\[\s\S]|url\(\s*(?!["'\s])[^)]*\)?|[{}()[\]]/gi
 
 const closing: Readonly<Record<string, string>> = { '{': '}', '(': ')', '[': ']' }
 

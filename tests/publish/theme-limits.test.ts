@@ -159,6 +159,8 @@ describe('a file that no theme needs is told by its name', () => {
     const font = `@font-face { src: url(data:font/woff2;base64,${'A'.repeat(4_900_000)}) }\n`
     const quoted = `@font-face { src: url("data:font/woff2;base64,${'A'.repeat(4_900_000)}") }`
     expect((await loadTheme(themeOf({ 'handout.css': font + quoted }))).css).toContain(font)
+    const whole = `@font-face { src: url("data:font/woff2;base64,${'A'.repeat(9_900_000)}") }`
+    expect((await loadTheme(themeOf({ 'handout.css': whole }))).css).toContain(whole)
   })
 
   test.runIf(process.platform === 'linux')('a file without end', async () => {
