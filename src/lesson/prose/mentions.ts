@@ -77,6 +77,8 @@ function ownersOf(paths: readonly (readonly string[])[], all: readonly Named[]):
 
 function patternsOf(all: readonly Named[]): Pattern[] {
   const byName = groupBy(all, ({ name }) => name.toLowerCase())
+  // What has no name is not spoken of; it would be found everywhere, without end.
+  byName.delete('')
   const several = [...byName.keys()].filter((name) => /\s/.test(name))
   const lastWords = groupBy(several, (name) => /\S+$/.exec(name)?.[0] ?? '')
   return [

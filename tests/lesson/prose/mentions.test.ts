@@ -65,3 +65,12 @@ test('a name of many dashes is looked for at once', () => {
   expect(mentions.map(({ start, end }) => words.slice(start, end))).toEqual([name])
   expect(process.cpuUsage().user - start).toBeLessThan(2e6)
 })
+
+test('a name that is empty is nowhere, and does not keep anybody waiting', () => {
+  expect(
+    mentionFinder([piece(''), piece('base')])({
+      words: 'Cut it. Fold the base; then stick it.',
+      measures: [],
+    }),
+  ).toEqual([{ named: piece('base'), start: 17, end: 21, by: 'name' }])
+})
