@@ -11,11 +11,11 @@ import {
   writeFileSync,
 } from 'node:fs'
 import { createRequire } from 'node:module'
-import { homedir } from 'node:os'
 import { dirname, join } from 'node:path'
 import process from 'node:process'
 import { constants, Script } from 'node:vm'
 import { crc32 } from 'node:zlib'
+import { ownCache } from '../publish/own-cache.ts'
 
 type Need = (name: string) => unknown
 /** What such a file is: a function of what a CommonJS module is given. */
@@ -30,12 +30,11 @@ type Callable = (
 /** After so long, in ms, compiled code is thrown away: it may be of a program that was built anew since. */
 const longest = 14 * 24 * 3600 * 1000
 
-/** Where compiled code is kept unless said: a folder of this user's, one for each Node. None where Node was told to keep none. */
+/** Where compiled code is kept unless said: a folder of this user's, one for each Node. None where Node keeps none itself. */
 function usualStore(): string | undefined {
   if (process.env.NODE_DISABLE_COMPILE_CACHE) return undefined
   try {
-    const cache = process.env.XDG_CACHE_HOME || join(homedir(), '.cache')
-    return join(cache, 'foldlore', `code-${process.version}-${process.arch}`)
+    return join(ownCache(), `code-${process.version}-${process.arch}`)
   } catch {
     // A user without a home.
     return undefined
@@ -43,8 +42,9 @@ function usualStore(): string | undefined {
 }
 
 /**
- * Runs a program that is built of CommonJS files in ASCII, each of them a function, and keeps what Node has compiled of them for the next time:
- * compiling takes longer than what most commands do then. Only parts whose name tells their content are kept.
+ * Runs a program that is built of CommonJS files in ASCII, each of them a function, and keeps what Node has compiled of
+ * them for the next time: compiling takes longer than what most commands do then. Only parts whose name tells their
+ * content are kept.
  *
  * A folder that cannot be written, or a file in it that is not whole, costs no more than the time it would have saved.
  *

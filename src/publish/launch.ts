@@ -63,7 +63,7 @@ export async function startBrowser(asked?: string, starting: Starting = {}): Pro
 /** A browser that is starting, or up. */
 export interface BrowserUnderWay {
   readonly browser: Promise<Browser>
-  /** Ends it, whichever it is. */
+  /** Ends it, whichever it is. One that is starting may still be ending afterwards. */
   stop(): Promise<void>
 }
 
@@ -86,10 +86,12 @@ export async function browserUnderWay(asked?: string): Promise<BrowserUnderWay> 
     browser.then(goOn, goOn)
   })
   let isUp = false
-  const up = browser.then(() => {
-    isUp = true
-  })
-  up.catch(() => {})
+  browser.then(
+    () => {
+      isUp = true
+    },
+    () => {},
+  )
   return {
     browser,
     stop: async () => {

@@ -1,5 +1,6 @@
 import type { ElementContent } from 'hast'
 import { h } from 'hastscript'
+import { onceFor } from '../length/once.ts'
 import { inLearnt } from '../wording/catalogue.ts'
 
 /** Between a whole number and its fraction: a space that is narrow, and that no line breaks at. */
@@ -10,16 +11,12 @@ const kept = '\u00a0'
 /** A mixed number, a fraction by itself: `5 7/8`, `13/16`. */
 const fraction = /(?:(\d+) )?\b(\d+\/\d+)\b/g
 
-/** Patterns that are made, by the units in them. */
-const made = new Map<string, RegExp>()
+const behindNumber = onceFor((units: string) => new RegExp(`(\\d) (${units})(?!\\p{L})`, 'gu'))
 
 /** A number before a unit of the languages that are learnt, or before one of time. */
 function beforeUnit(): RegExp {
   const units = new Set([...inLearnt('measures.in'), ...inLearnt('measures.mm'), 'min', 'h'])
-  const words = [...units].join('|')
-  const pattern = made.get(words) ?? new RegExp(`(\\d) (${words})(?!\\p{L})`, 'gu')
-  made.set(words, pattern)
-  return pattern
+  return behindNumber([...units].join('|'))
 }
 
 /** A number stays with its unit, and width with height. */

@@ -2,11 +2,11 @@ import { randomUUID } from 'node:crypto'
 import { createReadStream, createWriteStream } from 'node:fs'
 import { mkdir, readFile, rename, rm, stat } from 'node:fs/promises'
 import { createRequire } from 'node:module'
-import { homedir } from 'node:os'
 import { dirname, join } from 'node:path'
 import process from 'node:process'
 import { pipeline } from 'node:stream/promises'
 import { createBrotliDecompress } from 'node:zlib'
+import { ownCache } from './own-cache.ts'
 import { plainError } from './write.ts'
 
 const name = '@sparticuz/chromium'
@@ -32,8 +32,7 @@ export async function packagedBrowser(): Promise<string | undefined> {
   } catch {
     return undefined
   }
-  const cache = process.env.XDG_CACHE_HOME || join(homedir(), '.cache')
-  const path = join(cache, 'foldlore', `chromium-${version}`)
+  const path = join(ownCache(), `chromium-${version}`)
   const there = await stat(path).catch(() => undefined)
   if (!there) await unpack(packed, path)
   return path

@@ -1,3 +1,5 @@
+import { onceFor } from '../length/once.ts'
+
 /** The languages that foldlore has all its words in; English twice, because it is spelt in two ways. */
 export const locales = ['en-GB', 'en-US', 'de', 'fr', 'es'] as const
 export type Locale = (typeof locales)[number]
@@ -15,12 +17,5 @@ export function localeOf(tag: string): Locale | undefined {
   return locales.find((locale) => locale === language)
 }
 
-/** The same, with British English where the words are not known. */
-export function localeFor(tag: string): Locale {
-  const known = found.get(tag) ?? localeOf(tag) ?? 'en-GB'
-  found.set(tag, known)
-  return known
-}
-
-/** Kept, for every name in a print asks for it. */
-const found = new Map<string, Locale>()
+/** The same, with British English where the words are not known; kept, for every name in a print asks for it. */
+export const localeFor: (tag: string) => Locale = onceFor((tag) => localeOf(tag) ?? 'en-GB')

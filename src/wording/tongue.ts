@@ -1,6 +1,7 @@
+import { onceFor } from '../length/once.ts'
 import { type MessageKey, messageOf, ownNames } from './catalogue.ts'
 import { conventionsOf, type Last } from './conventions.ts'
-import { type Locale, localeFor } from './locales.ts'
+import { localeFor } from './locales.ts'
 import { type MessageValues, readMessage } from './message.ts'
 
 /** What is the same in all units of a language. */
@@ -13,20 +14,11 @@ interface Tongue {
   month(year: number, month: number): string
 }
 
-/** Made once for each language, for messages are read when they are first said. */
-const tongues = new Map<string, Tongue>()
-
-/** The messages, lists, decimal sign and months of a language. */
-export const tongueOf = (locale: Locale): Tongue => tongueFor(locale)
-
-/** The same of a language tag (BCP 47); British English in a language whose words are not known. */
-export function tongueFor(lang: string): Tongue {
-  const known = tongues.get(lang)
-  if (known) return known
-  const tongue = makeTongue(lang)
-  tongues.set(lang, tongue)
-  return tongue
-}
+/**
+ * The messages, lists, decimal sign and months of a language tag (BCP 47); of British English where its words are not
+ * known.
+ */
+export const tongueFor: (lang: string) => Tongue = onceFor(makeTongue)
 
 /** German as it is spelt in Switzerland and Liechtenstein has no `ß`. What is put into a message stays as it is. */
 function spelt(text: string, lang: string): string {

@@ -1,4 +1,4 @@
-import { tongueOf } from '../wording/tongue.ts'
+import { tongueFor } from '../wording/tongue.ts'
 import type { Wording } from '../wording/wording.ts'
 import { clockText } from './class/clock.ts'
 import { csvOf } from './csv.ts'
@@ -10,7 +10,7 @@ import type { Table, TableCell, TableColumn } from './table.ts'
  * such files (common practice, no source).
  */
 export function tablesCsv(tables: readonly Table[], { locale }: Pick<Wording, 'locale'>): string {
-  const { pointed } = tongueOf(locale)
+  const { pointed } = tongueFor(locale)
   return csvOf(
     tables.map(({ columns, rows, currency = '' }) => [
       columns.map((column) => headOf(column, currency)),

@@ -38,7 +38,8 @@ test.skipIf(process.platform === 'win32')(
     expect(isRunning(pid)).toBe(true)
     await stop()
     await expect(browser).rejects.toThrow(NoBrowserError)
-    expect(isRunning(pid)).toBe(false)
+    // It has been told to end, which takes the system a moment.
+    await expect.poll(() => isRunning(pid)).toBe(false)
   },
 )
 

@@ -1,3 +1,4 @@
+import { onceFor } from '../../length/once.ts'
 import type { Locale } from '../../wording/locales.ts'
 import { spellings } from '../prose/spellings.ts'
 import { type FindWords, wordFinder } from '../prose/word-list.ts'
@@ -36,15 +37,7 @@ interface Vocabulary {
 }
 
 /** Made once for each language, for few lessons are in several. */
-const vocabularies = new Map<Locale, Vocabulary>()
-
-function vocabularyOf(locale: Locale): Vocabulary {
-  const made = vocabularies.get(locale) ?? makeVocabulary(locale)
-  vocabularies.set(locale, made)
-  return made
-}
-
-function makeVocabulary(locale: Locale): Vocabulary {
+const vocabularyOf = onceFor((locale: Locale): Vocabulary => {
   const meanings = new Map<string, Meaning[]>()
   for (const hazard of hazards) {
     const { words, alone = [], forChildren = [], not = [] } = wordsOf(hazard, locale)
@@ -57,7 +50,7 @@ function makeVocabulary(locale: Locale): Vocabulary {
     for (const word of not) if (!meanings.has(word)) meanings.set(word, [])
   }
   return { meanings, find: wordFinder([...meanings.keys()], spellings[locale]) }
-}
+})
 
 /** Everything in a text that names a tool or a supply with a hazard, in the order of the words. */
 export function dangersIn(text: string, { as, children, locale, isTaken }: Reading): Danger[] {

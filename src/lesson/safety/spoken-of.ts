@@ -1,4 +1,5 @@
 import type { Nodes, Root } from 'mdast'
+import { onceFor } from '../../length/once.ts'
 import type { Locale } from '../../wording/locales.ts'
 import type { CalloutNode } from '../nodes.ts'
 import { plainText } from '../plain-text.ts'
@@ -43,18 +44,12 @@ interface Finder {
 }
 
 /** Made once for each language, for few lessons are in several. */
-const finders = new Map<Locale, readonly Finder[]>()
-
-function findersOf(locale: Locale): readonly Finder[] {
-  const made =
-    finders.get(locale) ??
-    hazards.map((hazard) => ({
-      name: hazard.name,
-      find: wordFinder(wordsOf(hazard, locale).also ?? [], spellings[locale]),
-    }))
-  finders.set(locale, made)
-  return made
-}
+const findersOf = onceFor((locale: Locale): readonly Finder[] =>
+  hazards.map((hazard) => ({
+    name: hazard.name,
+    find: wordFinder(wordsOf(hazard, locale).also ?? [], spellings[locale]),
+  })),
+)
 
 /**
  * The hazards that a text names by their tools, sentence by sentence. Where a sentence names no tool, a more general word

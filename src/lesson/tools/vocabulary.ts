@@ -1,3 +1,4 @@
+import { onceFor } from '../../length/once.ts'
 import type { Locale } from '../../wording/locales.ts'
 import { spellings } from '../prose/spellings.ts'
 import { type FindWords, wordFinder } from '../prose/word-list.ts'
@@ -31,15 +32,7 @@ interface Lookup {
 }
 
 /** Made once for each language, when a lesson is in it. */
-const lookups = new Map<Locale, Lookup>()
-
-function lookupIn(locale: Locale): Lookup {
-  const made = lookups.get(locale) ?? makeLookup(locale)
-  lookups.set(locale, made)
-  return made
-}
-
-function makeLookup(locale: Locale): Lookup {
+const lookupIn = onceFor((locale: Locale): Lookup => {
   const own = toolWords[locale]
   const meanings = new Map(
     vocabulary.flatMap((tool) => {
@@ -48,7 +41,7 @@ function makeLookup(locale: Locale): Lookup {
     }),
   )
   return { meanings, find: wordFinder([...meanings.keys()], spellings[locale]) }
-}
+})
 
 /** Every tool that a text names in its language, in the order of the words; the longer name wins. */
 export function toolsIn(text: string, locale: Locale): NamedTool[] {

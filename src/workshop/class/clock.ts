@@ -1,3 +1,4 @@
+import { onceFor } from '../../length/once.ts'
 import type { Wording } from '../../wording/wording.ts'
 
 /** A time of day, in minutes after midnight. */
@@ -25,12 +26,10 @@ export function clockText(clock: Clock): string {
   return `${two(Math.floor(whole / 60) % 24)}:${two(whole % 60)}`
 }
 
-const formats = new Map<string, Intl.DateTimeFormat>()
+const formatFor = onceFor(
+  (locale: string) => new Intl.DateTimeFormat(locale, { timeStyle: 'short', timeZone: 'UTC' }),
+)
 
 /** The same as a list says it: `09:05`, `9:05`, `9:05 AM`, as Unicode's locale data (CLDR) has it. */
-export function timeText(clock: Clock, { locale }: Pick<Wording, 'locale'>): string {
-  const format =
-    formats.get(locale) ?? new Intl.DateTimeFormat(locale, { timeStyle: 'short', timeZone: 'UTC' })
-  formats.set(locale, format)
-  return format.format(Math.round(clock) * 60_000)
-}
+export const timeText = (clock: Clock, { locale }: Pick<Wording, 'locale'>): string =>
+  formatFor(locale).format(Math.round(clock) * 60_000)

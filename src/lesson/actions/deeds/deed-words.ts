@@ -1,3 +1,4 @@
+import { onceFor } from '../../../length/once.ts'
 import type { Locale } from '../../../wording/locales.ts'
 import type { ActionKind } from '../verbs.ts'
 import { de } from './de.ts'
@@ -49,17 +50,11 @@ export interface Deeds extends Pick<DeedWords, 'ending' | 'verbLast'> {
   readonly notDone: ReadonlySet<string>
 }
 
-/** Made once for each language, when a lesson is in it. */
-const made = new Map<Locale, Deeds>()
-
-/** The words of a language; undefined for English, which is read otherwise. */
-export function deedsIn(locale: Locale): Deeds | undefined {
+/** The words of a language; undefined for English, which is read otherwise. Made once, when a lesson is in it. */
+export const deedsIn = onceFor((locale: Locale): Deeds | undefined => {
   const words = tongues[locale]
-  if (!words) return undefined
-  const deeds = made.get(locale) ?? lookUp(words)
-  made.set(locale, deeds)
-  return deeds
-}
+  return words && lookUp(words)
+})
 
 const listed = (words: string): readonly string[] => words.trim().split(/\s+/)
 const setOf = (words: string): ReadonlySet<string> => new Set(listed(words))
