@@ -13,7 +13,7 @@ import {
 import { createRequire } from 'node:module'
 import { dirname, join } from 'node:path'
 import process from 'node:process'
-import { constants, Script } from 'node:vm'
+import { Script } from 'node:vm'
 import { crc32 } from 'node:zlib'
 import { ownCache } from '../publish/own-cache.ts'
 
@@ -44,7 +44,7 @@ function usualStore(): string | undefined {
 /**
  * Runs a program that is built of CommonJS files in ASCII, each of them a function, and keeps what Node has compiled of
  * them for the next time: compiling takes longer than what most commands do then. Only parts whose name tells their
- * content are kept.
+ * content are kept. They import nothing while they run: they require it.
  *
  * A folder that cannot be written, or a file in it that is not whole, costs no more than the time it would have saved.
  *
@@ -69,7 +69,6 @@ export function runKept(first: string, store: string | undefined = usualStore())
     const script = new Script(text, {
       filename: file,
       ...(kept && { cachedData: kept }),
-      importModuleDynamically: constants.USE_MAIN_CONTEXT_DEFAULT_LOADER,
     })
     if (isKept && (!kept || script.cachedDataRejected)) fresh.set(name, script)
     const run: Callable = script.runInThisContext()

@@ -95,6 +95,14 @@ test('what the program loads for itself is in ASCII, for it is read letter by le
   expect(files.filter((name) => /[^\0-\x7f]/.test(readFileSync(join('dist', name), 'utf8')))).toEqual([])
 })
 
+test('what is not built in is loaded too, also by code that was kept compiled', () => {
+  const saturday = resolve('lessons/saturday.yaml')
+  const [first, second] = [1, 2].map(() => foldlore('kit', saturday))
+  expect(first).toMatchObject({ code: 0, err: '' })
+  expect(first?.out).toContain('Saturday')
+  expect(second).toEqual(first)
+})
+
 test('measuring loads nothing that only printing needs', () => {
   const files = broughtBy('src/cli/commands/measure.ts')
   expect(files).toContain('src/cli/commands/measure.ts')
