@@ -31,13 +31,46 @@ export const errorsIn = (findings: readonly Finding[]): Finding[] =>
 
 /** The word of `known` that `word` was probably meant to be, if one is near enough to be worth naming. */
 export function nearestWord(word: string, known: Iterable<string>): string | undefined {
+  return nearest(word, known, Math.max(2, Math.floor(word.length / 3)))
+}
+
+function nearest(word: string, known: Iterable<string>, most: number): string | undefined {
   let best: string | undefined
-  let least = Math.max(2, Math.floor(word.length / 3)) + 1
+  let least = most + 1
   for (const candidate of known) {
     const d = distance(word.toLowerCase(), candidate.toLowerCase())
     if (d < least) [best, least] = [candidate, d]
   }
   return best
+}
+
+const wordsIn = (name: string): string[] => name.toLowerCase().split(/[\s-]+/)
+
+/** The names that have `word` in them, such as `box step` and `match box` for `box`. */
+function namesWith(word: string, known: readonly string[]): string[] {
+  const wanted = wordsIn(word)
+  return known.filter((name) => {
+    const words = wordsIn(name)
+    return wanted.every((each) => words.includes(each))
+  })
+}
+
+/** The longest name that `word` only says more than, such as `gate` for `gatefold`; two letters are too few to tell. */
+function beginningOf(word: string, known: readonly string[]): string | undefined {
+  const said = word.toLowerCase()
+  return known
+    .filter((name) => name.length > 2 && said.startsWith(name.toLowerCase()))
+    .sort((a, b) => b.length - a.length)[0]
+}
+
+/** The names of `known` that `word` may stand for, the best guess alone where there is one. */
+function meantBy(word: string, known: readonly string[]): readonly string[] {
+  const slip = nearest(word, known, 1)
+  if (slip !== undefined) return [slip]
+  const longer = namesWith(word, known)
+  if (longer.length > 0) return longer
+  const near = nearestWord(word, known) ?? beginningOf(word, known)
+  return near === undefined ? [] : [near]
 }
 
 /** "a, b and c": how a list is said. */
@@ -46,13 +79,15 @@ export function listOf(words: readonly string[], last = 'and'): string {
   return `${words.slice(0, -1).join(', ')} ${last} ${words.at(-1)}`
 }
 
-/** "Write `beam`" when a near word is known, or the words to choose from. */
+/** "Write `beam`" when one word is likely, or the words to choose from. */
 export function suggestWord(word: string, known: readonly string[]): string {
-  const near = nearestWord(word, known)
-  if (near !== undefined) return `Write \`${near}\``
-  return known.length > 0
+  const meant = meantBy(word, known)
+  const [only] = meant
+  if (only !== undefined && meant.length === 1) return `Write \`${only}\``
+  const choice = meant.length > 0 ? meant : known
+  return choice.length > 0
     ? `Choose one of ${listOf(
-        known.map((k) => `\`${k}\``),
+        choice.map((each) => `\`${each}\``),
         'or',
       )}`
     : 'Take it out'
