@@ -65,55 +65,28 @@ export function readYaml(block: Pick<YamlBlock, 'text' | 'place'>): {
       end: block.place.offset + end,
     }
   }
-  if (isLong)
-    findings.push({
-      rule: 'too-much',
-      severity: 'error',
-      message: `This has ${block.text.length} characters, and ${longest} is the most: it is not read`,
-      suggestion: 'Leave out what is not needed',
-      place: placeOf(0, 1),
-    })
-  if (deep !== undefined)
-    findings.push({
-      rule: 'yaml',
-      severity: 'error',
-      message: 'This is nested too deeply',
-      suggestion: 'Take a level out',
-      place: placeOf(deep, deep + 1),
-    })
+  const report = (message: string, suggestion: string, place: Place, rule = 'yaml') =>
+    findings.push({ rule, severity: 'error', message, suggestion, place })
+  const isTooMuch = `This has ${block.text.length} characters, and ${longest} is the most: it is not read`
+  if (isLong) report(isTooMuch, 'Leave out what is not needed', placeOf(0, 1), 'too-much')
+  if (deep !== undefined) report('This is nested too deeply', 'Take a level out', placeOf(deep, deep + 1))
   for (const error of document.errors.slice(0, mostMistakes)) {
     const [start, end] = error.pos
-    findings.push({
-      rule: 'yaml',
-      severity: 'error',
-      message: `This is not well-formed YAML: ${sentence(error.message)}`,
-      suggestion: cure(error.code, error.message),
-      place: placeOf(start, end),
-    })
+    const wrong = sentence(error.message)
+    report(`This is not well-formed YAML: ${wrong}`, cure(error.code, error.message), placeOf(start, end))
   }
+  const isRepeated = document.errors.some(({ code }) => code === 'DUPLICATE_KEY')
   let aliases = 0
   const read = (node: Node | null | undefined, depth: number, fallback: Place): Entry => {
     const place = node?.range ? placeOf(node.range[0], node.range[1]) : fallback
     if (depth > deepest) {
-      findings.push({
-        rule: 'yaml',
-        severity: 'error',
-        message: 'This is nested too deeply',
-        suggestion: 'Take a level out',
-        place,
-      })
+      report('This is nested too deeply', 'Take a level out', place)
       return { kind: 'empty', place }
     }
     if (isAlias(node)) {
       if (++aliases <= mostAliases)
         return { ...read(node.resolve(document) as Node | undefined, depth + 1, place), place }
-      findings.push({
-        rule: 'yaml',
-        severity: 'error',
-        message: 'Too many aliases',
-        suggestion: 'Write the value out',
-        place,
-      })
+      report('Too many aliases', 'Write the value out', place)
       return { kind: 'empty', place }
     }
     if (isSeq(node))
@@ -121,13 +94,16 @@ export function readYaml(block: Pick<YamlBlock, 'text' | 'place'>): {
     if (isMap(node)) {
       const fields = new Map<string, Field>()
       for (const pair of node.items) {
-        const keyNode = pair.key as Node
-        const key = isScalar(keyNode)
-          ? String(keyNode.value ?? '')
-              .trim()
-              .normalize('NFC')
-          : ''
+        const keyNode = pair.key as Node | null
+        const key = keyOf(keyNode)
         const keyPlace = keyNode?.range ? placeOf(keyNode.range[0], keyNode.range[1]) : place
+        if (key === '') {
+          report('This key has no name', 'Write a name before the colon, or take the line out', keyPlace)
+          continue
+        }
+        // Blanks around a key, and how its accents are written, are no difference to us, but are one to the library.
+        if (fields.has(key) && !isRepeated)
+          report(`The key \`${key}\` is there twice`, 'Give each key once', keyPlace)
         fields.set(key, { key, keyPlace, value: read(pair.value as Node | null, depth + 1, keyPlace) })
       }
       return { kind: 'map', place, fields }
@@ -143,17 +119,19 @@ export function readYaml(block: Pick<YamlBlock, 'text' | 'place'>): {
   const start = placeOf(0, 0)
   const entry = read(document.contents as Node | null, 0, start)
   if (entry.kind !== 'map' && entry.kind !== 'empty')
-    findings.push({
-      rule: 'yaml',
-      severity: 'error',
-      message: 'Expected keys and values here',
-      suggestion: 'Write one `key: value` a line',
-      place: entry.place,
-    })
+    report('Expected keys and values here', 'Write one `key: value` a line', entry.place)
   const value =
     entry.kind === 'map' ? entry : { kind: 'map' as const, place: start, fields: new Map<string, Field>() }
   return { top: { key: '', keyPlace: start, value }, findings }
 }
+
+/** A key as it is compared; what is no word, such as a list, is none. */
+const keyOf = (node: Node | null): string =>
+  isScalar(node)
+    ? String(node.value ?? '')
+        .trim()
+        .normalize('NFC')
+    : ''
 
 const parsed = (text: string) =>
   parseDocument(text, {
