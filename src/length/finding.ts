@@ -60,6 +60,7 @@ function beginningOf(word: string, known: readonly string[]): string | undefined
   const said = word.toLowerCase()
   return known
     .filter((name) => name.length > 2 && said.startsWith(name.toLowerCase()))
+    .filter((name) => /^[\p{L} -]/u.test(said.slice(name.length)))
     .sort((a, b) => b.length - a.length)[0]
 }
 

@@ -35,7 +35,7 @@ export function lessonOf(tree: Root, text: string): Lesson {
   const front = frontMatterBlock(tree, source)
   const { frontMatter, findings } = readFrontMatter(front, source)
   if (front) tree.children.shift()
-  const walk: Walk = { source, findings, cards: [], supplies: [], steps: [], toldOpen: 0 }
+  const walk: Walk = { source, findings, cards: [], supplies: [], steps: [], toldOpen: 0, figures: 0 }
   convertChildren(tree, walk, { top: true, quoted: false, callout: false, stray: [] })
   const [supplies] = walk.supplies
   return {

@@ -58,6 +58,15 @@ describe.each<readonly [string, string, string, number]>([
   })
 })
 
+test('four hundred figures are drawn, and the first that is more is told', () => {
+  const figures = (count: number) =>
+    `${start}\`\`\`card\nfold: side\nclosed: A6\n\`\`\`\n\n${'::figure[The base]{show=flat of=base}\n\n'.repeat(count)}`
+  expect(tooMuch(figures(400)).found).toEqual([])
+  const { found } = tooMuch(figures(405))
+  expect(found).toMatchObject([{ severity: 'error', place: { line: 8 + 2 * 400, column: 1 } }])
+  expect(found[0]?.message).toContain('more than 400 figures')
+})
+
 test('what stands before too much is read, and places in it are right', () => {
   const { findings } = fillLesson(readLesson(`${start}A { b.\n\n${'['.repeat(60)}\n`))
   const placeOf = (wanted: string) => findings.find(({ rule }) => rule === wanted)?.place

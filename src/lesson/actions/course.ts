@@ -24,10 +24,14 @@ export function courseOf(
   all: readonly Action[],
 ): Course {
   const pieces = named.filter(({ kind }) => kind === 'piece')
+  const ofCard = new Map<Named['card'], Map<string, Named>>()
+  for (const piece of pieces) {
+    const others = ofCard.get(piece.card)
+    if (!others) ofCard.set(piece.card, new Map([[piece.name, piece]]))
+    else if (!others.has(piece.name)) others.set(piece.name, piece)
+  }
   const pieceOf = (one: Named): Named | undefined =>
-    one.kind === 'piece' || one.kind === 'panel'
-      ? pieces.find(({ card, name }) => card === one.card && name === one.piece)
-      : undefined
+    one.kind === 'piece' || one.kind === 'panel' ? ofCard.get(one.card)?.get(one.piece ?? '') : undefined
   const isStep = ({ sentence: { step, callout } }: Action): boolean =>
     step !== undefined && callout === undefined
   const actions = all.filter(isStep)

@@ -1,6 +1,7 @@
 import type { Named } from '../prose/named.ts'
-import type { Action, Thing } from './action.ts'
+import type { Action } from './action.ts'
 import { type Course, stepOf } from './course.ts'
+import { firstTelling } from './first-telling.ts'
 
 /** Something is done with a piece in a step before the one that cuts it. */
 export interface EarlyUse {
@@ -11,14 +12,12 @@ export interface EarlyUse {
 }
 
 /** The first use of each piece that comes too early, and names the piece without doubt. */
-export function earlyUses({ actions, cuts, pieceOf }: Course): EarlyUse[] {
-  return [...cuts].flatMap(([piece, { step }]) => {
-    const isIt = ({ named, sure }: Thing): boolean => sure && pieceOf(named) === piece
-    const use = actions.find(
-      (action) =>
-        stepOf(action) < step &&
-        ((action.kind !== 'cut' && action.objects.some(isIt)) || action.onto.some(isIt)),
-    )
-    return use ? [{ piece, use, cutIn: step }] : []
+export function earlyUses(course: Course): EarlyUse[] {
+  const first = firstTelling(course, ({ kind, objects, onto }) =>
+    kind === 'cut' ? onto : [...objects, ...onto],
+  )
+  return [...course.cuts].flatMap(([piece, { step }]) => {
+    const use = first.get(piece)
+    return use && stepOf(use) < step ? [{ piece, use, cutIn: step }] : []
   })
 }

@@ -1,13 +1,16 @@
 import type { LeafDirective } from 'mdast-util-directive'
 import { report } from '../../card/reading.ts'
-import { suggestWord } from '../../length/finding.ts'
+import { type Place, suggestWord } from '../../length/finding.ts'
 import { type FigureKind, figureKinds } from '../nodes.ts'
 import { placeOf } from '../source.ts'
 import { attributePlace, checkAttributes, valuePlace } from './attributes.ts'
 import { readLabels } from './figure-labels.ts'
-import type { Handler } from './walk.ts'
+import type { Handler, Walk } from './walk.ts'
 
 const isKind = (word: string): word is FigureKind => (figureKinds as readonly string[]).includes(word)
+
+/** Figures that a lesson is printed with. Each takes its time; a long lesson has a tenth of it. */
+const mostFigures = 400
 
 /** `::figure[caption]{show=flat of=base}`. One that cannot be drawn leaves its caption. */
 export const figure: Handler<LeafDirective> = (node, walk, at, descend) => {
@@ -23,7 +26,7 @@ export const figure: Handler<LeafDirective> = (node, walk, at, descend) => {
       'This does not say which piece to draw',
       'Write the name of a piece, such as `of=base`, or leave `of` out to draw the whole card',
     )
-  if (show && isKind(show)) {
+  if (show && isKind(show) && !tooMany(walk, placeOf(node.position))) {
     const labels = readLabels(node, show, walk)
     return {
       type: 'figure',
@@ -34,7 +37,7 @@ export const figure: Handler<LeafDirective> = (node, walk, at, descend) => {
       ...position,
     }
   }
-  if (show)
+  if (show && !isKind(show))
     report(
       walk,
       'unknown-figure',
@@ -42,7 +45,7 @@ export const figure: Handler<LeafDirective> = (node, walk, at, descend) => {
       `Unexpected figure \`${show}\``,
       suggestWord(show, figureKinds),
     )
-  else
+  else if (!show)
     report(
       walk,
       'missing-attribute',
@@ -51,4 +54,18 @@ export const figure: Handler<LeafDirective> = (node, walk, at, descend) => {
       `Add one of ${figureKinds.map((kind) => `\`show=${kind}\``).join(', ')} in braces`,
     )
   return node.children.length > 0 ? { type: 'paragraph', children: node.children, ...position } : []
+}
+
+/** Counts one more figure, and tells the first that is too much. */
+function tooMany(walk: Walk, place: Place): boolean {
+  walk.figures++
+  if (walk.figures === mostFigures + 1)
+    report(
+      walk,
+      'too-much',
+      place,
+      `The lesson has more than ${mostFigures} figures: this one and those behind it are not drawn`,
+      'Make several lessons of it, or take figures out',
+    )
+  return walk.figures > mostFigures
 }

@@ -15,6 +15,8 @@ export interface Walk {
   stage?: string
   /** How many call-outs are still open that have been told already: their closing colons are no mistake of their own. */
   toldOpen: number
+  /** How many figures there have been. */
+  figures: number
 }
 
 /** Where the walk is. */

@@ -1,5 +1,6 @@
 import { endsIn } from '../actions/actions.ts'
 import { placeOfAction } from '../actions/course.ts'
+import { firstTelling } from '../actions/first-telling.ts'
 import { hasPlainLength } from '../actions/plain-length.ts'
 import type { Named } from '../prose/named.ts'
 import type { Rule } from './rule.ts'
@@ -15,7 +16,8 @@ export const neverCut: Rule = {
     },
   ],
   find: ({ prose, filled: { supplies } }) => {
-    const { actions, asides, sentences, cuts, pieces, pieceOf } = prose.course()
+    const course = prose.course()
+    const { actions, asides, sentences, cuts, pieces } = course
     if (cuts.size === 0) return []
     const unknown = [...actions, ...asides].filter(
       ({ kind, objects, says }) =>
@@ -35,12 +37,11 @@ export const neverCut: Rule = {
       sized.some(({ named }) => named === piece) ||
       unknown.some(({ noun }) => noun !== undefined && endsIn(piece.name, noun)) ||
       bought.some(({ item }) => item.toLowerCase().includes(piece.name.toLowerCase()))
+    const uses = firstTelling(course, ({ objects, onto }) => [...objects, ...onto])
     return pieces
       .filter((piece) => !cuts.has(piece) && !isElsewhere(piece))
       .map((piece) => {
-        const use = actions.find(({ objects, onto }) =>
-          [...objects, ...onto].some(({ named, sure }) => sure && pieceOf(named) === piece),
-        )
+        const use = uses.get(piece)
         const { name, card } = piece
         const place = use ? placeOfAction(use) : (card.places.get(name) ?? card.places.get('fold'))
         return {

@@ -3,6 +3,7 @@ import { endsIn } from '../actions/actions.ts'
 import { type Course, placeOfAction, stepOf } from '../actions/course.ts'
 import type { Mention } from '../prose/mentions.ts'
 import type { Named } from '../prose/named.ts'
+import type { Sentence } from '../prose/sentence.ts'
 import type { Rule } from './rule.ts'
 
 /**
@@ -21,8 +22,17 @@ export const neverUsed: Rule = {
   ],
   find: ({ prose }) => {
     const course = prose.course()
+    const understood = new Set(course.actions.map(({ sentence }) => sentence))
+    const untold = course.sentences.filter(
+      (sentence) =>
+        sentence.kind === 'text' &&
+        sentence.step !== undefined &&
+        sentence.callout === undefined &&
+        !understood.has(sentence),
+    )
     return [...course.cuts].flatMap(([piece, { action: cut }]) => {
-      if (!cut || isUsed(piece, cut, course, prose.mentions)) return []
+      if (!cut || isUsed(piece, cut, course) || mayBeUsed(piece, cut, untold, course, prose.mentions))
+        return []
       const { name, card } = piece
       const on = card.layers.find((layer) => layer.name === name)?.on[0]
       return [
@@ -40,34 +50,34 @@ export const neverUsed: Rule = {
   },
 }
 
-function isUsed(
-  piece: Named,
-  cut: Action,
-  { actions, sentences, pieceOf }: Course,
-  mentions: (sentence: Action['sentence']) => Mention[],
-): boolean {
+function isUsed(piece: Named, cut: Action, { actions, pieceOf }: Course): boolean {
   const kind = piece.card.structure.pieces.find(({ name }) => name === piece.name)?.kind
   const isPut = kind === 'layer' || kind === 'span'
   const isIt = ({ named }: { named: Named }): boolean => pieceOf(named) === piece
-  const later = actions.filter((action) => stepOf(action) >= stepOf(cut) && action !== cut)
-  const uses = later.some(
+  return actions.some(
     (action) =>
-      (isPut
+      stepOf(action) >= stepOf(cut) &&
+      action !== cut &&
+      ((isPut
         ? puts(action) && action.objects.some(isIt)
         : (action.kind !== 'cut' && action.objects.some(isIt)) || action.onto.some(isIt)) ||
-      (puts(action) && mayBe(action, piece)),
+        (puts(action) && mayBe(action, piece))),
   )
-  if (uses) return true
-  // A sentence that speaks of it and has no verb that is known may say anything: `Pop it on the backdrop.`
-  return sentences.some(
+}
+
+/** Whether a sentence that has no verb that is known speaks of the piece: it may say anything, as `Pop it on the backdrop.` */
+function mayBeUsed(
+  piece: Named,
+  cut: Action,
+  untold: readonly Sentence[],
+  { pieceOf }: Course,
+  mentions: (sentence: Sentence) => Mention[],
+): boolean {
+  return untold.some(
     (sentence) =>
-      sentence.kind === 'text' &&
-      sentence.step !== undefined &&
-      sentence.callout === undefined &&
-      sentence.step >= stepOf(cut) &&
-      actions.every((action) => action.sentence !== sentence) &&
-      (mentions(sentence).some((mention) => mention.by !== 'last word' && isIt(mention)) ||
-        (sentence.step <= stepOf(cut) + 1 && /[^.]\s(?:it|them|each|one)\b/i.test(sentence.words))),
+      stepOf({ sentence }) >= stepOf(cut) &&
+      (mentions(sentence).some(({ by, named }) => by !== 'last word' && pieceOf(named) === piece) ||
+        (stepOf({ sentence }) <= stepOf(cut) + 1 && /[^.]\s(?:it|them|each|one)\b/i.test(sentence.words))),
   )
 }
 

@@ -20,7 +20,7 @@ export const stuckTooEarly: Rule = {
     const course = prose.course()
     return cards.flatMap(({ card }) => {
       const named = (name: string): Named | undefined =>
-        course.pieces.find((piece) => piece.card === card && piece.name === name)
+        course.pieceOf({ card, name, kind: 'piece', piece: name })
       return [
         ...coveringsOf(card).flatMap(({ under, over }) => covered(course, named(under), named(over))),
         ...card.layers.flatMap((layer) =>
@@ -50,8 +50,8 @@ function covered(course: Course, under: Named | undefined, over: Named | undefin
 
 function uncut(course: Course, layer: Named | undefined, target: Named | undefined): Finding[] {
   const [first, cut] = [layer && stuckIn(course, layer), target && course.cuts.get(target)]
-  const isTold = earlyUses(course).some(({ piece }) => piece === target || piece === layer)
-  if (!first || !cut || stepOf(first) >= cut.step || isTold) return []
+  if (!first || !cut || stepOf(first) >= cut.step) return []
+  if (earlyUses(course).some(({ piece }) => piece === target || piece === layer)) return []
   return [
     {
       rule: 'stuck-too-early',
