@@ -50,6 +50,8 @@ export function readClass(text: string): { file: ClassFile; findings: readonly F
     text: text.slice(start).replace(/\r\n?/g, '\n'),
     place: { line: 1, column: 1, offset: start },
   })
+  // What seems to be missing may stand in what could not be read.
+  const isWhole = findings.length === 0
   const { fields } = top.value
   const reading = readingOf(findings)
   checkKeys(reading, fields, keys, 'the class file')
@@ -82,7 +84,7 @@ export function readClass(text: string): { file: ClassFile; findings: readonly F
       times: timesIn(reading, fields),
       labels: labelsIn(reading, fields.get('labels')),
     },
-    findings,
+    findings: isWhole ? findings : findings.filter(({ rule }) => rule !== 'missing-key'),
   }
 }
 

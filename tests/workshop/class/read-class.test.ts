@@ -165,3 +165,10 @@ describe('what is wrong is told with its place and a cure', () => {
     )
   })
 })
+
+test('nothing is missing in a file that cannot be read', () => {
+  const rules = (text: string) => [...new Set(readClass(text).findings.map(({ rule }) => rule))]
+  expect(rules(`${saturday}  more: {${'a: 1, '.repeat(20_000)}}\n`)).toEqual(['too-much'])
+  expect(rules('lesson: harbour.md\nshop: {glue: [tape}\n')).toEqual(['yaml'])
+  expect(rules('people: 14\n')).toEqual(['missing-key'])
+})
