@@ -1,18 +1,20 @@
-import { mkdir } from 'node:fs/promises'
+import { rmSync } from 'node:fs'
+import { mkdtemp } from 'node:fs/promises'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
 import process from 'node:process'
-import { fileURLToPath, pathToFileURL } from 'node:url'
+import { pathToFileURL } from 'node:url'
 import puppeteer, { type Browser, type Page } from 'puppeteer-core'
 import { afterAll } from 'vitest'
 import { buildDesk } from '../../.ci/desk-page.js'
 import { findBrowser } from '../../src/publish/browser.ts'
 
-const cache = fileURLToPath(new URL('../../node_modules/.cache/foldlore', import.meta.url))
-
 let built: Promise<string> | undefined
 /** The page as one file, built once for all tests of a process. */
 export const deskFile = (): Promise<string> => {
-  built ??= mkdir(cache, { recursive: true }).then(async () => {
-    const path = `${cache}/desk-${process.pid}.html`
+  built ??= mkdtemp(join(tmpdir(), 'desk-page-')).then(async (folder) => {
+    process.once('exit', () => rmSync(folder, { recursive: true, force: true }))
+    const path = join(folder, 'desk.html')
     await buildDesk(path, { minify: false })
     return path
   })

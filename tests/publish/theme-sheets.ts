@@ -17,6 +17,7 @@ import { learnAll } from '../../src/wording/languages.ts'
 const out = 'out/themes'
 const [only] = process.argv.slice(2)
 const themes = readdirSync('themes').filter((name) => only === undefined || name === only)
+if (themes.length === 0) throw new Error(`There is no theme \`${only}\``)
 const lessons = ['harbour-lights', 'low-tide-z-card'].map((name) => `${name}.md`)
 const others = ['deutsch', 'francais', 'espanol'].flatMap((folder) =>
   readdirSync(join('lessons', folder)).map((name) => join(folder, name)),

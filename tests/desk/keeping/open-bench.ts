@@ -1,17 +1,18 @@
-import { mkdir, readFile } from 'node:fs/promises'
+import { mkdtemp, readFile, rm } from 'node:fs/promises'
 import { createServer, type Server } from 'node:http'
 import type { AddressInfo } from 'node:net'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { build } from 'esbuild'
 import type { Browser, Page } from 'puppeteer-core'
 
-const cache = fileURLToPath(new URL('../../../node_modules/.cache/foldlore/', import.meta.url))
 const here = fileURLToPath(new URL('.', import.meta.url))
 
 /** The bench page on a server of its own: what a browser keeps belongs to an address. */
 export async function serveBench(): Promise<{ readonly address: string; close(): Promise<void> }> {
-  await mkdir(cache, { recursive: true })
-  const out = `${cache}keeping-bench-${process.pid}`
+  const folder = await mkdtemp(join(tmpdir(), 'keeping-bench-'))
+  const out = join(folder, 'bench')
   await build({
     entryPoints: [`${here}bench-page.js`],
     bundle: true,
@@ -27,6 +28,7 @@ export async function serveBench(): Promise<{ readonly address: string; close():
     readFile(`${out}.css`, 'utf8'),
     readFile(new URL('../../../src/desk/page/style/colours.css', import.meta.url), 'utf8'),
   ])
+  await rm(folder, { recursive: true })
   const page = `<!doctype html><meta charset="utf-8"><title>Bench</title><style>${colours}${style}
 body { font: 16px sans-serif; background: var(--desk); color: var(--ink) }
 .unseen { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%) }</style>
