@@ -41,7 +41,7 @@ const prints = [...lessons, ...others].flatMap((path): Print[] => {
 
 /** Pages as large as on a screen that shows one of them whole. */
 const dpi = 96
-const style = `body{margin:0;padding:16px;background:#8b949a;display:flex;flex-wrap:wrap;gap:16px;width:fit-content;max-width:${3 * (dpi * 8.3 + 16)}px}
+const style = `body{margin:0;padding:16px;background:#8b949a;display:flex;flex-wrap:wrap;align-items:flex-start;gap:16px;width:fit-content;max-width:${3 * (dpi * 8.3 + 16)}px}
 canvas{background:#fff}`
 
 /** Lets pdf.js draw in this page. */
