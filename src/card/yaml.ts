@@ -67,8 +67,8 @@ export function readYaml(block: Pick<YamlBlock, 'text' | 'place'>): {
   }
   const report = (message: string, suggestion: string, place: Place, rule = 'yaml') =>
     findings.push({ rule, severity: 'error', message, suggestion, place })
-  const isTooMuch = `This has ${block.text.length} characters, and ${longest} is the most: it is not read`
-  if (isLong) report(isTooMuch, 'Leave out what is not needed', placeOf(0, 1), 'too-much')
+  const tooMuch = `This has ${block.text.length} characters, and ${longest} is the most: it is not read`
+  if (isLong) report(tooMuch, 'Leave out what is not needed', placeOf(0, 1), 'too-much')
   if (deep !== undefined) report('This is nested too deeply', 'Take a level out', placeOf(deep, deep + 1))
   for (const error of document.errors.slice(0, mostMistakes)) {
     const [start, end] = error.pos

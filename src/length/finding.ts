@@ -39,7 +39,8 @@ function nearest(word: string, known: Iterable<string>, most: number): string | 
   let least = most + 1
   for (const candidate of known) {
     const d = distance(word.toLowerCase(), candidate.toLowerCase())
-    if (d < least) [best, least] = [candidate, d]
+    // Of a word that is changed in each letter nothing is left.
+    if (d < least && d < candidate.length) [best, least] = [candidate, d]
   }
   return best
 }

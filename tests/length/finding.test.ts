@@ -29,6 +29,7 @@ test.each([
 
 test('what is like no name leads to all of them, and to none where there are none', () => {
   expect(suggestWord('lighthouse', ['gate', 'z'])).toBe('Choose one of `gate` or `z`')
+  expect(suggestWord('x', ['gate', 'z'])).toBe('Choose one of `gate` or `z`')
   expect(suggestWord('', ['gate', 'joint'])).toBe('Choose one of `gate` or `joint`')
   expect(suggestWord('gate', [])).toBe('Take it out')
 })
