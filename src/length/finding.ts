@@ -40,7 +40,7 @@ function nearest(word: string, known: Iterable<string>, most: number): string | 
   for (const candidate of known) {
     const d = distance(word.toLowerCase(), candidate.toLowerCase())
     // Of a word that is changed in each letter nothing is left.
-    if (d < least && d < candidate.length) [best, least] = [candidate, d]
+    if (d < least && d < Math.max(word.length, candidate.length)) [best, least] = [candidate, d]
   }
   return best
 }
