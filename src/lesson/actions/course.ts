@@ -1,3 +1,4 @@
+import { groupBy } from '../../length/group-by.ts'
 import type { Named } from '../prose/named.ts'
 import type { Sentence } from '../prose/sentence.ts'
 import type { Action } from './action.ts'
@@ -24,12 +25,11 @@ export function courseOf(
   all: readonly Action[],
 ): Course {
   const pieces = named.filter(({ kind }) => kind === 'piece')
-  const ofCard = new Map<Named['card'], Map<string, Named>>()
-  for (const piece of pieces) {
-    const others = ofCard.get(piece.card)
-    if (!others) ofCard.set(piece.card, new Map([[piece.name, piece]]))
-    else if (!others.has(piece.name)) others.set(piece.name, piece)
-  }
+  const ofCard = new Map(
+    [...groupBy(pieces, ({ card }) => card)].map(
+      ([card, own]) => [card, new Map(own.map((piece) => [piece.name, piece]))] as const,
+    ),
+  )
   const pieceOf = (one: Named): Named | undefined =>
     one.kind === 'piece' || one.kind === 'panel' ? ofCard.get(one.card)?.get(one.piece ?? '') : undefined
   const isStep = ({ sentence: { step, callout } }: Action): boolean =>

@@ -26,7 +26,23 @@ export const figure: Handler<LeafDirective> = (node, walk, at, descend) => {
       'This does not say which piece to draw',
       'Write the name of a piece, such as `of=base`, or leave `of` out to draw the whole card',
     )
-  if (show && isKind(show) && !tooMany(walk, placeOf(node.position))) {
+  if (!show)
+    report(
+      walk,
+      'missing-attribute',
+      placeOf(node.position),
+      'This figure does not say what to show',
+      `Add one of ${figureKinds.map((kind) => `\`show=${kind}\``).join(', ')} in braces`,
+    )
+  else if (!isKind(show))
+    report(
+      walk,
+      'unknown-figure',
+      valuePlace(node, 'show', walk),
+      `Unexpected figure \`${show}\``,
+      suggestWord(show, figureKinds),
+    )
+  else if (!tooMany(walk, placeOf(node.position))) {
     const labels = readLabels(node, show, walk)
     return {
       type: 'figure',
@@ -37,22 +53,6 @@ export const figure: Handler<LeafDirective> = (node, walk, at, descend) => {
       ...position,
     }
   }
-  if (show && !isKind(show))
-    report(
-      walk,
-      'unknown-figure',
-      valuePlace(node, 'show', walk),
-      `Unexpected figure \`${show}\``,
-      suggestWord(show, figureKinds),
-    )
-  else if (!show)
-    report(
-      walk,
-      'missing-attribute',
-      placeOf(node.position),
-      'This figure does not say what to show',
-      `Add one of ${figureKinds.map((kind) => `\`show=${kind}\``).join(', ')} in braces`,
-    )
   return node.children.length > 0 ? { type: 'paragraph', children: node.children, ...position } : []
 }
 

@@ -73,11 +73,12 @@ function mayBeUsed(
   { pieceOf }: Course,
   mentions: (sentence: Sentence) => Mention[],
 ): boolean {
+  const from = stepOf(cut)
   return untold.some(
     (sentence) =>
-      stepOf({ sentence }) >= stepOf(cut) &&
+      stepOf({ sentence }) >= from &&
       (mentions(sentence).some(({ by, named }) => by !== 'last word' && pieceOf(named) === piece) ||
-        (stepOf({ sentence }) <= stepOf(cut) + 1 && /[^.]\s(?:it|them|each|one)\b/i.test(sentence.words))),
+        (stepOf({ sentence }) <= from + 1 && /[^.]\s(?:it|them|each|one)\b/i.test(sentence.words))),
   )
 }
 

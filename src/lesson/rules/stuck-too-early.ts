@@ -18,6 +18,7 @@ export const stuckTooEarly: Rule = {
   ],
   find: ({ prose, filled: { cards } }) => {
     const course = prose.course()
+    const early = new Set(earlyUses(course).map(({ piece }) => piece))
     return cards.flatMap(({ card }) => {
       const named = (name: string): Named | undefined =>
         course.pieceOf({ card, name, kind: 'piece', piece: name })
@@ -26,7 +27,7 @@ export const stuckTooEarly: Rule = {
         ...card.layers.flatMap((layer) =>
           layer.on.flatMap((plate) => {
             const piece = card.structure.plates.find(({ name }) => name === plate)?.piece ?? ''
-            return uncut(course, named(layer.name), named(piece))
+            return uncut(course, named(layer.name), named(piece), early)
           }),
         ),
       ].filter(({ message }, i, all) => all.findIndex((other) => other.message === message) === i)
@@ -48,16 +49,22 @@ function covered(course: Course, under: Named | undefined, over: Named | undefin
   ]
 }
 
-function uncut(course: Course, layer: Named | undefined, target: Named | undefined): Finding[] {
-  const [first, cut] = [layer && stuckIn(course, layer), target && course.cuts.get(target)]
+/** @param early what is used before it is cut, which is told already. */
+function uncut(
+  course: Course,
+  layer: Named | undefined,
+  target: Named | undefined,
+  early: ReadonlySet<Named>,
+): Finding[] {
+  if (!layer || !target || early.has(layer) || early.has(target)) return []
+  const [first, cut] = [stuckIn(course, layer), course.cuts.get(target)]
   if (!first || !cut || stepOf(first) >= cut.step) return []
-  if (earlyUses(course).some(({ piece }) => piece === target || piece === layer)) return []
   return [
     {
       rule: 'stuck-too-early',
       severity: 'warning',
-      message: `Step ${stepOf(first)} sticks \`${layer?.name}\` on \`${target?.name}\`, which step ${cut.step} cuts`,
-      suggestion: `Cut \`${target?.name}\` before step ${stepOf(first)}, or move step ${stepOf(first)} behind step ${cut.step}`,
+      message: `Step ${stepOf(first)} sticks \`${layer.name}\` on \`${target.name}\`, which step ${cut.step} cuts`,
+      suggestion: `Cut \`${target.name}\` before step ${stepOf(first)}, or move step ${stepOf(first)} behind step ${cut.step}`,
       place: placeOfAction(first),
     },
   ]
